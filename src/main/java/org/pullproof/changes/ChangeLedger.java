@@ -1,0 +1,41 @@
+package org.pullproof.changes;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.pullproof.units.Sentence;
+
+/**
+ * Every change with its call.
+ *
+ * @param answer the answer in one sentence
+ * @param repeatabilityPercent pull-to-pull scatter s of the fit, percent; absent without pulls
+ * @param driftPercentPerPull drift of the fit, percent a pull; absent without pulls
+ * @param degreesOfFreedom of the fit, 0 without pulls
+ * @param onMeasured whether the calls stand on measured power because a pull has no air
+ * @param changes the comparisons, in order of the newer setup's first pull
+ * @param baselineToNow the first setup against the present one measured directly, if both have pulls and differ
+ * @param residuals what the setups do not explain, pull by pull in order
+ */
+public record ChangeLedger(
+        Sentence answer,
+        OptionalDouble repeatabilityPercent,
+        OptionalDouble driftPercentPerPull,
+        double degreesOfFreedom,
+        boolean onMeasured,
+        List<JudgedChange> changes,
+        Optional<JudgedChange> baselineToNow,
+        List<Residual> residuals) {
+    public ChangeLedger {
+        changes = List.copyOf(changes);
+        residuals = List.copyOf(residuals);
+    }
+
+    /**
+     * @param pull id of the pull
+     * @param setup id of its setup
+     * @param percent its power over what the setup alone explains, percent
+     * @param driftPercent the fitted drift at its place, percent
+     */
+    public record Residual(String pull, String setup, double percent, double driftPercent) {}
+}

@@ -1,0 +1,55 @@
+package org.pullproof.dyno;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.pullproof.weather.AirReading;
+import org.pullproof.weather.Factor;
+
+/**
+ * One pull with what follows from its file and the air.
+ *
+ * @param pull as kept
+ * @param name setup's name and number: "base-3"
+ * @param trace as measured
+ * @param curve on the fixed grid, measured and corrected
+ * @param air the reading it is corrected by, if there is one
+ * @param factor made from that air
+ * @param peakMeasuredKw highest measured power, kW
+ * @param peakMeasuredRpm where, rpm
+ * @param bandMeasuredKw mean measured power over the band, kW; absent if the pull does not cover it
+ * @param flags what to mind, one sentence each, each beginning with its keyword
+ */
+public record PullFindings(
+        Pull pull,
+        String name,
+        Trace trace,
+        PowerCurve curve,
+        Optional<AirReading> air,
+        Optional<Factor> factor,
+        double peakMeasuredKw,
+        double peakMeasuredRpm,
+        OptionalDouble bandMeasuredKw,
+        List<String> flags) {
+    public PullFindings {
+        flags = List.copyOf(flags);
+    }
+
+    /** Peak power corrected to the session's standard, kW; absent without air. */
+    public OptionalDouble peakCorrectedKw() {
+        return corrected(peakMeasuredKw);
+    }
+
+    /** Mean corrected power over the band, kW; absent without air or band. */
+    public OptionalDouble bandCorrectedKw() {
+        return bandMeasuredKw.isPresent() ? corrected(bandMeasuredKw.getAsDouble()) : OptionalDouble.empty();
+    }
+
+    private OptionalDouble corrected(double kilowatt) {
+        return factor.map(by -> OptionalDouble.of(kilowatt * by.value())).orElse(OptionalDouble.empty());
+    }
+
+    public boolean excluded() {
+        return pull.excluded().isPresent();
+    }
+}

@@ -1,0 +1,26 @@
+package org.pullproof.dyno;
+
+import org.pullproof.units.Dimension;
+
+/** What a column of a pull file tells. */
+public enum Role {
+    RPM("rpm", Dimension.ROTATION),
+    POWER("power", Dimension.POWER),
+    TORQUE("torque", Dimension.TORQUE);
+
+    private final String key;
+    private final Dimension dimension;
+
+    Role(String key, Dimension dimension) {
+        this.key = key;
+        this.dimension = dimension;
+    }
+
+    public String key() {
+        return key;
+    }
+
+    public Dimension dimension() {
+        return dimension;
+    }
+}

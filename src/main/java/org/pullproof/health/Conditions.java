@@ -1,0 +1,63 @@
+package org.pullproof.health;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.pullproof.units.Quantity;
+
+/**
+ * How a reading was made. What was not recorded is absent, never a default.
+ *
+ * @param strokes compression strokes counted
+ * @param throttle open or closed
+ * @param plugs all out or one out
+ * @param engine hot, warm or cold
+ * @param crankingVolts battery voltage while cranking
+ * @param crankingRpm cranking speed
+ * @param station pressure of the air at the test
+ * @param gauge which gauge
+ * @param gaugeStep resolution of the gauge
+ */
+public record Conditions(
+        OptionalInt strokes,
+        Optional<Throttle> throttle,
+        Optional<Plugs> plugs,
+        Optional<Warmth> engine,
+        Optional<Quantity> crankingVolts,
+        Optional<Quantity> crankingRpm,
+        Optional<Quantity> station,
+        Optional<String> gauge,
+        Optional<Quantity> gaugeStep) {
+
+    /** Where the throttle stood. */
+    public enum Throttle {
+        OPEN,
+        CLOSED
+    }
+
+    /** Which plugs were out. */
+    public enum Plugs {
+        ALL_OUT,
+        ONE_OUT
+    }
+
+    /** How warm the engine was. */
+    public enum Warmth {
+        HOT,
+        WARM,
+        COLD
+    }
+
+    /** Nothing was recorded. */
+    public static Conditions notRecorded() {
+        return new Conditions(
+                OptionalInt.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+}
