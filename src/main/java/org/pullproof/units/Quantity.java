@@ -13,8 +13,7 @@ import java.util.stream.Collectors;
  */
 public record Quantity(BigDecimal figure, Unit unit) {
     private static final int MOST_DIGITS = 40;
-    private static final Pattern SHAPE =
-            Pattern.compile("\\s*([+\\-\u2212]?\\d*[.,]?\\d+)[\\s\u00a0]*(.*?)\\s*");
+    private static final Pattern SHAPE = Pattern.compile("\\s*([+\\-\u2212]?\\d*[.,]?\\d+)[\\s\u00a0]*(.*?)\\s*");
 
     /**
      * Reads {@code 98.2kPa}, {@code 98,2 kPa} or {@code 29.92 inHg}. A comma is a decimal mark.

@@ -46,7 +46,8 @@ class HistoryTest {
     private final History start = History.of(Session.begin("grey coupé", TWIN));
 
     private static Edit tell(Fact fact, String text) {
-        return new Edit("Tell " + fact.key(), session -> session.withCar(session.car().with(fact, text)));
+        return new Edit(
+                "Tell " + fact.key(), session -> session.withCar(session.car().with(fact, text)));
     }
 
     private static Car carOf(History history) {
