@@ -78,8 +78,7 @@ final class ChangeFit {
     }
 
     private static RealMatrix stacked(RealMatrix upper, List<double[]> lower) {
-        RealMatrix both =
-                new Array2DRowRealMatrix(upper.getRowDimension() + lower.size(), upper.getColumnDimension());
+        RealMatrix both = new Array2DRowRealMatrix(upper.getRowDimension() + lower.size(), upper.getColumnDimension());
         both.setSubMatrix(upper.getData(), 0, 0);
         for (int i = 0; i < lower.size(); i++) {
             both.setRow(upper.getRowDimension() + i, lower.get(i));
@@ -141,5 +140,28 @@ final class ChangeFit {
     private double degreesOf(double dayShare) {
         double left = 1 - dayShare;
         return Math.min(ENDLESS, degrees() / (left * left));
+    }
+
+    /** Whether some setting was pulled twice on a day, so that drift shows in the pulls and is not only assumed to be small. */
+    boolean driftIsMeasured() {
+        return design.hasRepeats();
+    }
+
+    /**
+     * Leverage of time on a difference: each 1 % a pull of drift adds so many percent to it, were drift not in the fit.
+     *
+     * <pre> λ = cᵀ (XₖᵀV⁻¹Xₖ)⁻¹ XₖᵀV⁻¹ t,   Xₖ = the setting columns</pre>
+     *
+     * @return λ; 0 where there are several days, which have no common clock
+     */
+    double driftLeverage(int newer, int older) {
+        if (design.hasDayLevels()) {
+            return 0;
+        }
+        RealMatrix rows = whitened(design.rows());
+        int settings = design.driftColumn(0);
+        RealMatrix levels = rows.getSubMatrix(0, design.pulls() - 1, 0, settings - 1);
+        RealVector moved = new QRDecomposition(levels).getSolver().solve(rows.getColumnVector(design.driftColumn(0)));
+        return moved.getEntry(newer) - moved.getEntry(older);
     }
 }

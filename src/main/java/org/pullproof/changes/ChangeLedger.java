@@ -10,10 +10,11 @@ import org.pullproof.units.Sentence;
  *
  * @param answer the answer in one sentence
  * @param repeatabilityPercent pull-to-pull scatter s of the fit, percent; absent without pulls
- * @param driftPercentPerPull drift of the fit, percent a pull; absent without pulls
+ * @param driftPercentPerPull drift of the fit, percent a pull, the mean over the pulls if there are several days; absent without pulls
  * @param degreesOfFreedom of the fit, 0 without pulls
  * @param onMeasured whether the calls stand on measured power because a pull has no air
  * @param changes the comparisons, in order of the newer setup's first pull
+ * @param unjudged the comparisons that have no figures yet
  * @param baselineToNow the first setup against the present one measured directly, if both have pulls and differ
  * @param residuals what the setups do not explain, pull by pull in order
  */
@@ -24,10 +25,12 @@ public record ChangeLedger(
         double degreesOfFreedom,
         boolean onMeasured,
         List<JudgedChange> changes,
+        List<Unjudged> unjudged,
         Optional<JudgedChange> baselineToNow,
         List<Residual> residuals) {
     public ChangeLedger {
         changes = List.copyOf(changes);
+        unjudged = List.copyOf(unjudged);
         residuals = List.copyOf(residuals);
     }
 

@@ -47,6 +47,15 @@ final class Design {
         return days > 1;
     }
 
+    /** Whether some setting has two pulls on one day. */
+    boolean hasRepeats() {
+        return pulls.stream()
+                        .map(pull -> List.of(pull.day(), pull.setting()))
+                        .distinct()
+                        .count()
+                < pulls.size();
+    }
+
     int settingColumn(int setting) {
         return setting;
     }

@@ -17,8 +17,21 @@ class ChangeFitTest {
     /** s1_aba.expected.csv: computed with R lm on the whitened data, 6 decimals. */
     @ParameterizedTest
     @CsvSource({
-        "s2", "s", "drift_per_pull", "drift_se", "effect_A", "effect_B", "nu", "B-A_est", "B-A_v", "B-A_se",
-        "B-A_lo90", "B-A_hi90", "B-A_p2", "B-A_est_pct"
+        "s2",
+        "s",
+        "drift_per_pull",
+        "drift_se",
+        "effect_A",
+        "effect_B",
+        "nu",
+        "B-A_est",
+        "B-A_v",
+        "B-A_se",
+        "B-A_lo90",
+        "B-A_hi90",
+        "B-A_p2",
+        "B-A_drift_leverage",
+        "B-A_est_pct"
     })
     void threePullsEachWithReturnAgreeWithR(String key) {
         ChangeFit fit = ChangeFit.of(aba(), Prior.OF_THIS_PROJECT);
@@ -43,6 +56,7 @@ class ChangeFitTest {
             case "B-A_lo90" -> change.low();
             case "B-A_hi90" -> change.high();
             case "B-A_p2" -> change.twoSidedP();
+            case "B-A_drift_leverage" -> fit.driftLeverage(1, 0);
             case "B-A_est_pct" -> Estimate.percent(change.difference());
             default -> throw new IllegalArgumentException(key);
         };
@@ -57,8 +71,13 @@ class ChangeFitTest {
         ChangeFit fit = ChangeFit.of(treated("drift_" + data + ".csv"), Prior.NONE);
         Estimate treat = fit.compare(1, 0);
         assertThat(List.of(
-                        treat.difference(), treat.standardError(), fit.drift(0), fit.driftStandardError(0),
-                        fit.scatter(), fit.degrees(), treat.twoSidedP()))
+                        treat.difference(),
+                        treat.standardError(),
+                        fit.drift(0),
+                        fit.driftStandardError(0),
+                        fit.scatter(),
+                        fit.degrees(),
+                        treat.twoSidedP()))
                 .usingComparatorForType(nearly(), Double.class)
                 .containsExactly(
                         expected.number("estimate", "dataset", model, "term", "treat"),
@@ -86,6 +105,15 @@ class ChangeFitTest {
         ChangeFit fit = ChangeFit.of(
                 List.of(new Observation(0, 1, 0, 0, 460), new Observation(0, 2, 1, 1, 463)), Prior.OF_THIS_PROJECT);
         assertThat(fit.compare(1, 0).halfWidth()).isCloseTo(2.05, within(0.005));
+    }
+
+    /** Section 10 of the method: the leverage of a sequence without return is "1 for singles". */
+    @Test
+    void aSingleStepWithoutReturnMovesByTheDriftOfOnePull() {
+        ChangeFit fit = ChangeFit.of(
+                List.of(new Observation(0, 1, 0, 0, 460), new Observation(0, 2, 1, 1, 463)), Prior.OF_THIS_PROJECT);
+        assertThat(fit.driftLeverage(1, 0)).isCloseTo(1, within(1e-9));
+        assertThat(fit.driftIsMeasured()).isFalse();
     }
 
     @Test
@@ -147,8 +175,7 @@ class ChangeFitTest {
         List<Observation> pulls = new ArrayList<>();
         for (int row = 0; row < table.size(); row++) {
             int setting = table.text(row, "setting").equals("A") ? 0 : 1;
-            pulls.add(new Observation(
-                    0, row + 1, row / 3, setting, 100 * Math.log(table.number(row, "power_kw"))));
+            pulls.add(new Observation(0, row + 1, row / 3, setting, 100 * Math.log(table.number(row, "power_kw"))));
         }
         return pulls;
     }
@@ -158,11 +185,7 @@ class ChangeFitTest {
         List<Observation> pulls = new ArrayList<>();
         for (int row = 0; row < table.size(); row++) {
             pulls.add(new Observation(
-                    0,
-                    table.number(row, "min"),
-                    0,
-                    (int) table.number(row, "treat"),
-                    table.number(row, "power")));
+                    0, table.number(row, "min"), 0, (int) table.number(row, "treat"), table.number(row, "power")));
         }
         return pulls;
     }

@@ -1,0 +1,137 @@
+package org.pullproof.changes;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.pullproof.dyno.PullFindings;
+
+/**
+ * The pulls that count, in order of time, as the fit takes them. Clock and blocks are numbered over all pulls, so one that does
+ * not count leaves its place empty. Changing the setup or the day begins a block.
+ *
+ * @param entries the pulls that count
+ * @param settings ids of their setups in order of first appearance; the place in this list is the number in the fit
+ * @param measured whether measured power stands in, because a pull that counts has no air
+ */
+record PullSequence(List<Entry> entries, List<String> settings, boolean measured) {
+    PullSequence {
+        entries = List.copyOf(entries);
+        settings = List.copyOf(settings);
+    }
+
+    /** A pull and what the fit sees of it. */
+    record Entry(PullFindings pull, Observation observation) {
+        String setup() {
+            return pull.pull().setup();
+        }
+    }
+
+    /** Whether a pull has a figure and no person took it out. */
+    static boolean counts(PullFindings pull) {
+        return !pull.excluded()
+                && pull.bandMeasuredKw().isPresent()
+                && pull.bandMeasuredKw().getAsDouble() > 0;
+    }
+
+    /**
+     * @param all every pull in order of time
+     * @param wanted which of those that count are taken
+     * @param measured whether to take measured power
+     */
+    static PullSequence of(List<PullFindings> all, Predicate<PullFindings> wanted, boolean measured) {
+        Numbering numbering = new Numbering();
+        List<Entry> entries = new ArrayList<>();
+        for (PullFindings pull : all) {
+            numbering.next(pull);
+            if (counts(pull) && wanted.test(pull)) {
+                entries.add(new Entry(pull, numbering.observe(pull, 100 * Math.log(kilowatt(pull, measured)))));
+            }
+        }
+        return new PullSequence(entries, List.copyOf(numbering.settings.keySet()), measured);
+    }
+
+    /** Whether a pull that counts has no air. */
+    static boolean lacksAir(List<PullFindings> all) {
+        return all.stream()
+                .filter(PullSequence::counts)
+                .anyMatch(pull -> pull.bandCorrectedKw().isEmpty());
+    }
+
+    private static double kilowatt(PullFindings pull, boolean measured) {
+        return (measured ? pull.bandMeasuredKw() : pull.bandCorrectedKw()).orElseThrow();
+    }
+
+    List<Observation> observations() {
+        return entries.stream().map(Entry::observation).toList();
+    }
+
+    int number(String setup) {
+        return settings.indexOf(setup);
+    }
+
+    boolean has(String setup) {
+        return settings.contains(setup);
+    }
+
+    List<PullFindings> pullsOf(String setup) {
+        return entries.stream()
+                .filter(entry -> entry.setup().equals(setup))
+                .map(Entry::pull)
+                .toList();
+    }
+
+    /** Mean band power of a setup's pulls, kW. */
+    double meanKilowatt(String setup) {
+        return pullsOf(setup).stream()
+                .mapToDouble(pull -> kilowatt(pull, measured))
+                .average()
+                .orElseThrow();
+    }
+
+    /** Whether two setups have pulls on one common day. */
+    boolean shareADay(String one, String other) {
+        return daysOf(one).stream().anyMatch(daysOf(other)::contains);
+    }
+
+    /** Whether some third setup has pulls on a day of each. */
+    boolean linked(String one, String other) {
+        return settings.stream().anyMatch(setup -> shareADay(setup, one) && shareADay(setup, other));
+    }
+
+    private Set<LocalDate> daysOf(String setup) {
+        return pullsOf(setup).stream()
+                .map(pull -> pull.pull().time().toLocalDate())
+                .collect(java.util.stream.Collectors.toSet());
+    }
+
+    /** Counts days, pulls and blocks while it walks over the pulls. */
+    private static final class Numbering {
+        private final Map<String, Integer> settings = new LinkedHashMap<>();
+        private final Map<LocalDate, Integer> days = new LinkedHashMap<>();
+        private String setup = "";
+        private LocalDate day = LocalDate.MIN;
+        private int clock;
+        private int block;
+
+        void next(PullFindings pull) {
+            LocalDate itsDay = pull.pull().time().toLocalDate();
+            boolean sameDay = itsDay.equals(day);
+            if (!sameDay || !pull.pull().setup().equals(setup)) {
+                block++;
+            }
+            clock = sameDay ? clock + 1 : 1;
+            day = itsDay;
+            setup = pull.pull().setup();
+        }
+
+        Observation observe(PullFindings pull, double y) {
+            int setting = settings.computeIfAbsent(pull.pull().setup(), id -> settings.size());
+            int dayNumber = days.computeIfAbsent(day, date -> days.size());
+            return new Observation(dayNumber, clock, block, setting, y);
+        }
+    }
+}
