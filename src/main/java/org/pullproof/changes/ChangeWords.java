@@ -36,13 +36,7 @@ final class ChangeWords {
     private static String standard(PullSequence counted) {
         return counted.measured() || counted.entries().isEmpty()
                 ? "not corrected"
-                : counted.entries()
-                        .get(0)
-                        .pull()
-                        .factor()
-                        .orElseThrow()
-                        .standard()
-                        .words();
+                : counted.entries().get(0).pull().standardWords();
     }
 
     /**

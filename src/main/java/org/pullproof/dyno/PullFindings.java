@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pullproof.weather.AirReading;
 import org.pullproof.weather.Factor;
+import org.pullproof.weather.Standard;
 
 /**
  * One pull with what follows from its file and the air.
@@ -43,6 +44,11 @@ public record PullFindings(
     /** Mean corrected power over the band, kW; absent without air or band. */
     public OptionalDouble bandCorrectedKw() {
         return bandMeasuredKw.isPresent() ? corrected(bandMeasuredKw.getAsDouble()) : OptionalDouble.empty();
+    }
+
+    /** The standard its corrected power is on, in words; "not corrected" without air. */
+    public String standardWords() {
+        return factor.map(Factor::standard).orElse(Standard.NONE).words();
     }
 
     private OptionalDouble corrected(double kilowatt) {
