@@ -39,4 +39,16 @@ public record Geometry(
     public double sweptVolume() {
         return Math.PI / 4 * boreMetre * boreMetre * strokeMetre;
     }
+
+    /**
+     * Returns volume where the intake valve closes over volume at top dead centre: what is really compressed.
+     *
+     * <pre>  r_e = 1 + (r_c − 1) x/stroke,   x = way of the piston from top dead centre where the valve closes</pre>
+     *
+     * <p>Source: geometry, own derivation [O]; the closed volume only, no flow through the valve after it.
+     */
+    public double effectiveRatio() {
+        double way = CrankGeometry.of(this).pistonFromTop(180 + intakeClosingDegrees);
+        return 1 + (compressionRatio - 1) * way / strokeMetre;
+    }
 }

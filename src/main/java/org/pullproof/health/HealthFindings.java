@@ -14,6 +14,8 @@ import org.pullproof.units.Sentence;
  * @param verdict sound, not sound, not settled
  * @param answer the answer in one sentence, for the head of the sheet
  * @param reasons why, one sentence each, strongest first
+ * @param remarks what else must be said: what was not recorded and is taken as alike, what the air explains, what to read again
+ * @param missing tests whose reading the verdict still lacks
  * @param spreadPercent (highest − lowest)/highest of comparable dry readings, percent
  * @param rules rules of compression side by side, strictest first
  * @param cylinders findings by cylinder, 1 first
@@ -23,12 +25,16 @@ public record HealthFindings(
         Verdict verdict,
         Sentence answer,
         List<String> reasons,
+        List<String> remarks,
+        List<TestKind> missing,
         OptionalDouble spreadPercent,
         List<Rule> rules,
         List<CylinderFindings> cylinders,
         List<Reading> engineSigns) {
     public HealthFindings {
         reasons = List.copyOf(reasons);
+        remarks = List.copyOf(remarks);
+        missing = List.copyOf(missing);
         rules = List.copyOf(rules);
         cylinders = List.copyOf(cylinders);
         engineSigns = List.copyOf(engineSigns);
@@ -83,12 +89,14 @@ public record HealthFindings(
      * @param state how it stands
      * @param words a few words: "low, air at the exhaust"
      * @param dry the dry reading that counts
+     * @param drySeaLevel the dry reading restated for 101.325 kPa, Pa over the surroundings, where the air's pressure is known
      * @param first its first stroke
      * @param wet the wet reading that counts
      * @param strokes strokes of the dry reading
      * @param leakPercent leak-down, percent, where the tester told a figure
      * @param leakWords leak-down as the tester told it: "14 %", "high"
      * @param leakAreaMm2 effective leak area, mm²
+     * @param referenceLeakPercent the leak as the reference tester would show it, percent
      * @param air where air was heard
      * @param dropRpm mean drop of speed over the rounds, rpm
      * @param sharePercent drop as a share of the sum of all drops, percent
@@ -100,12 +108,14 @@ public record HealthFindings(
             State state,
             String words,
             Optional<Quantity> dry,
+            OptionalDouble drySeaLevel,
             Optional<Quantity> first,
             Optional<Quantity> wet,
             OptionalInt strokes,
             OptionalDouble leakPercent,
             Optional<String> leakWords,
             OptionalDouble leakAreaMm2,
+            OptionalDouble referenceLeakPercent,
             Set<AirPlace> air,
             OptionalDouble dropRpm,
             OptionalDouble sharePercent,
