@@ -21,13 +21,26 @@ final class Engines {
                 .toList();
         Layout layout = stood.size() == 1 ? Layout.INLINE : Layout.V;
         return new EngineProfile(
-                "test", "test", layout, stood.size() == 1 ? 0 : 90, stood, new FiringOrder(numbers(order), intervals), rotor,
+                "test",
+                "test",
+                layout,
+                stood.size() == 1 ? 0 : 90,
+                stood,
+                new FiringOrder(numbers(order), intervals),
+                rotor,
                 new Geometry(0.1, 0.09, 0.15, 9, 60, true),
                 new PlugSpec(
-                        Quantity.of("0.9", Unit.MM), Quantity.of("1.0", Unit.MM), Quantity.of("20", Unit.NM),
-                        Quantity.of("25", Unit.NM), "14 mm"),
+                        Quantity.of("0.9", Unit.MM),
+                        Quantity.of("1.0", Unit.MM),
+                        Quantity.of("20", Unit.NM),
+                        Quantity.of("25", Unit.NM),
+                        "14 mm"),
                 rotor == Rotor.NONE ? Ignition.COIL_ON_PLUG : Ignition.DISTRIBUTOR,
-                FuelSystem.CARBURETTOR, false, Known.NOT_KNOWN, "test", List.of());
+                FuelSystem.CARBURETTOR,
+                false,
+                Known.NOT_KNOWN,
+                "test",
+                List.of());
     }
 
     static EngineProfile even(String banks, String order) {
