@@ -1,0 +1,59 @@
+package org.pullproof.ui.parts;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+
+/**
+ * Two to five answers side by side, at most one chosen.
+ *
+ * @param <T> the answers
+ */
+public final class Choice<T> extends HBox {
+    private final ToggleGroup group = new ToggleGroup();
+    private final List<T> answers;
+    private Consumer<T> onChosen = chosen -> {};
+
+    /**
+     * @param name what is asked, for people who cannot see it
+     * @param answers in the order shown
+     * @param words how an answer reads
+     */
+    public Choice(String name, List<T> answers, Function<T, String> words) {
+        this.answers = List.copyOf(answers);
+        getStyleClass().add("choice");
+        setAccessibleText(name);
+        this.answers.forEach(answer -> getChildren().add(button(name, answer, words.apply(answer))));
+    }
+
+    private ToggleButton button(String name, T answer, String words) {
+        ToggleButton button = new ToggleButton(words);
+        button.setAccessibleText(name + " " + words);
+        button.setMinWidth(USE_PREF_SIZE);
+        button.setToggleGroup(group);
+        button.setUserData(answer);
+        button.setOnAction(pressed -> {
+            // pressing the chosen answer again does not take it away
+            group.selectToggle(button);
+            onChosen.accept(answer);
+        });
+        return button;
+    }
+
+    /** Shows an answer as chosen, or none; nothing else happens. */
+    public void show(Optional<T> chosen) {
+        group.selectToggle(null);
+        chosen.map(answers::indexOf)
+                .filter(index -> index >= 0)
+                .ifPresent(index -> group.selectToggle(group.getToggles().get(index)));
+    }
+
+    /** What happens when a person chooses. */
+    public void onChosen(Consumer<T> act) {
+        onChosen = act;
+    }
+}

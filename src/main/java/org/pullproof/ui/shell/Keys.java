@@ -1,0 +1,94 @@
+package org.pullproof.ui.shell;
+
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import org.pullproof.advice.Stage;
+import org.pullproof.ui.parts.CheckedField;
+
+/** The keys that work on every sheet. */
+final class Keys {
+    private static final List<KeyCode> DIGITS =
+            List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5, KeyCode.DIGIT6);
+
+    private final MainView view;
+    private final SessionViewModel model;
+    private final Map<KeyCombination, Runnable> acts = new HashMap<>();
+
+    Keys(MainView view, SessionViewModel model, Runnable report) {
+        this.view = view;
+        this.model = model;
+        acts.put(control(KeyCode.ENTER), view::doNextStep);
+        acts.put(control(KeyCode.P), report);
+        acts.put(new KeyCodeCombination(KeyCode.F6), view::rotateFocus);
+        Iterator<KeyCode> digit = DIGITS.iterator();
+        for (Stage stage : Stage.values()) {
+            acts.put(control(digit.next()), () -> view.open(stage));
+        }
+    }
+
+    static KeyCombination control(KeyCode code) {
+        return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
+    }
+
+    /** Uses the key, or hands it to the sheet. */
+    void press(KeyEvent key) {
+        boolean used = undoOrRedo(key) || act(key);
+        if (used) {
+            key.consume();
+        } else if (key.getCode() == KeyCode.ESCAPE) {
+            model.forgetSaid();
+        } else if (key.isShortcutDown() || key.isAltDown() || isFunctionKey(key) || !typing(key)) {
+            view.shown().key(key);
+        }
+    }
+
+    private static boolean isFunctionKey(KeyEvent key) {
+        return key.getCode().isFunctionKey();
+    }
+
+    private boolean undoOrRedo(KeyEvent key) {
+        if (key.getCode() != KeyCode.Z || !key.isShortcutDown() || beingChanged(view.getScene())) {
+            return false;
+        }
+        if (key.isShiftDown()) {
+            model.redo();
+        } else {
+            model.undo();
+        }
+        return true;
+    }
+
+    /** While an entry is half typed, undo belongs to the field. */
+    private static boolean beingChanged(Scene scene) {
+        for (Node node = scene.getFocusOwner(); node != null; node = node.getParent()) {
+            if (node instanceof CheckedField<?> field) {
+                return field.isChanged();
+            }
+        }
+        return false;
+    }
+
+    private boolean act(KeyEvent key) {
+        return acts.entrySet().stream()
+                .filter(act -> act.getKey().match(key))
+                .findFirst()
+                .map(act -> {
+                    act.getValue().run();
+                    return true;
+                })
+                .orElse(false);
+    }
+
+    private boolean typing(KeyEvent key) {
+        return key.getTarget() instanceof TextInputControl;
+    }
+}

@@ -1,0 +1,139 @@
+package org.pullproof.ui.shell;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.pullproof.advice.Appraisal;
+import org.pullproof.advice.Stage;
+import org.pullproof.ui.parts.AnswerHead;
+import org.pullproof.units.Sentence;
+
+/** The window while a session is open: top cells, job rail, the sheet of the stage, next step, foot. */
+public final class MainView extends BorderPane {
+    private static final double WIDE = 1600;
+    private static final double LOW = 770;
+
+    private final SessionViewModel model;
+    private final Map<Stage, Sheet> sheets = new EnumMap<>(Stage.class);
+    private final AnswerHead head = new AnswerHead();
+    private final ScrollPane body = new ScrollPane();
+    private final Rail rail;
+    private final NextStepPane next;
+
+    /**
+     * @param sheets one for each stage
+     * @param report what the report button does
+     */
+    public MainView(SessionViewModel model, List<Sheet> sheets, Runnable report) {
+        this.model = model;
+        sheets.forEach(sheet -> this.sheets.put(sheet.stage(), sheet));
+        this.rail = new Rail(model);
+        this.next = new NextStepPane(model, this::doNextStep);
+        setTop(new TopBar(model, report));
+        setLeft(rail);
+        setCenter(sheetFrame());
+        setRight(next);
+        setBottom(new VBox(new SaidOnce(model), new Foot(model)));
+        model.appraisalProperty().addListener((of, before, after) -> showAnswer());
+        model.stageProperty().addListener((of, before, after) -> showSheet());
+        widthProperty().addListener((of, before, after) -> fitSize());
+        heightProperty().addListener((of, before, after) -> fitSize());
+        showSheet();
+    }
+
+    private VBox sheetFrame() {
+        body.setFitToWidth(true);
+        body.setFitToHeight(true);
+        body.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        body.setFocusTraversable(false);
+        VBox.setVgrow(body, Priority.ALWAYS);
+        VBox frame = new VBox(head, body);
+        frame.getStyleClass().add("sheet-frame");
+        return frame;
+    }
+
+    private void showSheet() {
+        showAnswer();
+        Sheet sheet = sheet();
+        VBox padded = new VBox(sheet.node());
+        VBox.setVgrow(sheet.node(), Priority.ALWAYS);
+        padded.getStyleClass().add("sheet-body");
+        body.setContent(padded);
+        body.setVvalue(0);
+    }
+
+    private Sheet sheet() {
+        Stage stage = model.stageProperty().get();
+        return Optional.ofNullable(sheets.get(stage))
+                .orElseThrow(() -> new IllegalStateException("No sheet for " + stage));
+    }
+
+    private void showAnswer() {
+        Stage stage = model.stageProperty().get();
+        head.show(stage.question(), answer(model.appraisal(), stage));
+    }
+
+    private static Sentence answer(Appraisal appraisal, Stage stage) {
+        return switch (stage) {
+            case CAR -> appraisal.carAnswer();
+            case HEALTH -> appraisal.health().answer();
+            case TUNE_UP -> appraisal.tuneUp().answer();
+            case DYNO_DAY -> appraisal.dyno().answer();
+            case CHANGES -> appraisal.changes().answer();
+            case WORTH_IT -> appraisal.worth().answer();
+        };
+    }
+
+    /** Opens a stage and gives its sheet the keyboard. */
+    void open(Stage stage) {
+        model.stageProperty().set(stage);
+        focusSheet();
+    }
+
+    void doNextStep() {
+        model.goToNextStep();
+        focusSheet();
+    }
+
+    private void focusSheet() {
+        applyCss();
+        layout();
+        if (!Focus.into(body)) {
+            rail.focusChosen();
+        }
+    }
+
+    /** Hands the keyboard on: rail, sheet, next step, and round. */
+    void rotateFocus() {
+        if (Focus.isIn(rail)) {
+            focusSheet();
+        } else if (Focus.isIn(body)) {
+            Focus.into(next);
+        } else {
+            rail.focusChosen();
+        }
+    }
+
+    /** The sheet being shown. */
+    Sheet shown() {
+        return sheet();
+    }
+
+    private void fitSize() {
+        boolean wide = getWidth() >= WIDE;
+        toggle("wide", wide);
+        toggle("low", !wide && getHeight() > 0 && getHeight() < LOW);
+    }
+
+    private void toggle(String styleClass, boolean on) {
+        getStyleClass().remove(styleClass);
+        if (on) {
+            getStyleClass().add(styleClass);
+        }
+    }
+}

@@ -1,0 +1,249 @@
+package org.pullproof.ui.shell;
+
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Locale;
+import java.util.function.Consumer;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ChangeListener;
+import org.pullproof.advice.Appraisal;
+import org.pullproof.advice.Stage;
+import org.pullproof.app.BackgroundRunner;
+import org.pullproof.app.OpenSession;
+import org.pullproof.session.History;
+import org.pullproof.session.Session;
+import org.pullproof.units.Figures;
+import org.pullproof.units.UnitSystem;
+
+/**
+ * The session that is open, what it amounts to, and the sheet being looked at. Sheets show {@link #appraisalProperty()} and
+ * change the session by {@link #act}. Acts are done one after another, each on the outcome of the one before; an appraisal
+ * that comes after a newer question was asked is dropped.
+ */
+public final class SessionViewModel {
+    private static final Logger LOG = System.getLogger(SessionViewModel.class.getName());
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+    private record Asked(Act act, Consumer<String> refused) {}
+
+    private final SessionServices services;
+    private final BackgroundRunner runner;
+    private final Clock clock;
+    private final Look look;
+
+    private final ReadOnlyObjectWrapper<OpenSession> open;
+    private final ReadOnlyObjectWrapper<Appraisal> appraisal;
+    private final ObjectProperty<Stage> stage = new SimpleObjectProperty<>(Stage.CAR);
+    private final ReadOnlyStringWrapper undoName = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper redoName = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper saved = new ReadOnlyStringWrapper("");
+
+    private final ChangeListener<UnitSystem> unitsChanged = (of, before, after) -> appraise();
+    private final Deque<Asked> waiting = new ArrayDeque<>();
+    private boolean acting;
+    private long question;
+
+    /**
+     * @param first the session as opened
+     * @param amounts its appraisal, made in the units of {@code look}
+     */
+    public SessionViewModel(
+            OpenSession first,
+            Appraisal amounts,
+            SessionServices services,
+            BackgroundRunner runner,
+            Look look,
+            Clock clock) {
+        this.services = services;
+        this.runner = runner;
+        this.look = look;
+        this.clock = clock;
+        this.open = new ReadOnlyObjectWrapper<>(first);
+        this.appraisal = new ReadOnlyObjectWrapper<>(amounts);
+        saved.set("Opened " + now());
+        nameSteps(first.history());
+        look.unitsProperty().addListener(unitsChanged);
+    }
+
+    /** Lets go of what lives longer than this session. */
+    public void close() {
+        look.unitsProperty().removeListener(unitsChanged);
+    }
+
+    /** Does something to the session; if it cannot be done, {@link #problemProperty()} says why. */
+    public void act(Act act) {
+        act(act, problem::set);
+    }
+
+    /**
+     * Does something to the session.
+     *
+     * @param refused receives the sentence if it cannot be done
+     */
+    public void act(Act act, Consumer<String> refused) {
+        waiting.add(new Asked(act, refused));
+        startNext();
+    }
+
+    private void startNext() {
+        if (acting || waiting.isEmpty()) {
+            return;
+        }
+        acting = true;
+        Asked next = waiting.remove();
+        OpenSession before = open.get();
+        runner.run(() -> next.act().on(before), after -> done(before, after), failure -> failed(next, failure));
+    }
+
+    private void done(OpenSession before, OpenSession after) {
+        acting = false;
+        problem.set("");
+        open.set(after);
+        nameSteps(after.history());
+        saved.set("Saved " + now());
+        boolean forward =
+                after.history().past().size() > before.history().past().size();
+        said.set(forward ? undoName.get() : "");
+        appraise();
+        startNext();
+    }
+
+    private void failed(Asked asked, Exception failure) {
+        acting = false;
+        asked.refused().accept(sentence(failure));
+        startNext();
+    }
+
+    /** What a person reads of a failure. */
+    static String sentence(Exception failure) {
+        String message = failure.getMessage();
+        if (failure instanceof RuntimeException && !(failure instanceof IllegalArgumentException)) {
+            LOG.log(Level.ERROR, "An act failed", failure);
+            return "This could not be done; the session is as it was. (" + failure + ")";
+        }
+        return message == null ? failure.toString() : message;
+    }
+
+    private void appraise() {
+        long asked = ++question;
+        OpenSession of = open.get();
+        Figures figures = look.figures();
+        runner.run(
+                () -> services.appraiser().appraise(of, figures),
+                answer -> {
+                    if (asked == question) {
+                        appraisal.set(answer);
+                    }
+                },
+                failure -> problem.set(sentence(failure)));
+    }
+
+    private void nameSteps(History history) {
+        undoName.set(history.undoName().orElse(""));
+        redoName.set(history.redoName().orElse(""));
+    }
+
+    private String now() {
+        return LocalTime.now(clock).format(CLOCK);
+    }
+
+    /** The day it is where the program runs. */
+    LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    /** Takes the last edit back, if there is one. */
+    public void undo() {
+        if (!undoName.get().isEmpty()) {
+            act(services.undo());
+        }
+    }
+
+    /** Does the last undone edit again, if there is one. */
+    public void redo() {
+        if (!redoName.get().isEmpty()) {
+            act(services.redo());
+        }
+    }
+
+    /** Opens the sheet the next step is done on. */
+    public void goToNextStep() {
+        stage.set(appraisal.get().next().stage());
+    }
+
+    /** What is said once was read. */
+    public void forgetSaid() {
+        said.set("");
+        problem.set("");
+    }
+
+    /** Says a sentence at the foot. */
+    public void say(String problemSentence) {
+        problem.set(problemSentence);
+    }
+
+    /** What the session amounts to, with the session it was made from: all that a sheet shows. */
+    public ReadOnlyObjectProperty<Appraisal> appraisalProperty() {
+        return appraisal.getReadOnlyProperty();
+    }
+
+    public Appraisal appraisal() {
+        return appraisal.get();
+    }
+
+    /** The document the appraisal was made from. */
+    public Session session() {
+        return appraisal.get().session();
+    }
+
+    /** The session as last written; may be newer than the appraisal. */
+    public OpenSession open() {
+        return open.get();
+    }
+
+    public Look look() {
+        return look;
+    }
+
+    public ObjectProperty<Stage> stageProperty() {
+        return stage;
+    }
+
+    /** The edit that undo takes back, or empty. */
+    public ReadOnlyStringProperty undoNameProperty() {
+        return undoName.getReadOnlyProperty();
+    }
+
+    /** The edit that redo does again, or empty. */
+    public ReadOnlyStringProperty redoNameProperty() {
+        return redoName.getReadOnlyProperty();
+    }
+
+    /** A sentence on what could not be done, or empty. */
+    public ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    /** The name of the edit just made, to be said once, or empty. */
+    public ReadOnlyStringProperty saidProperty() {
+        return said.getReadOnlyProperty();
+    }
+
+    /** "Saved 14:02". */
+    public ReadOnlyStringProperty savedProperty() {
+        return saved.getReadOnlyProperty();
+    }
+}

@@ -1,0 +1,22 @@
+package org.pullproof.ui.shell;
+
+import javafx.scene.Node;
+import javafx.scene.input.KeyEvent;
+import org.pullproof.advice.Stage;
+
+/**
+ * The work area of a stage below its answer. The shell shows question and answer itself and lets the sheet scroll; a sheet
+ * shows the appraisal of its view-model and follows it.
+ */
+public interface Sheet {
+    Stage stage();
+
+    /** The same node every time. */
+    Node node();
+
+    /**
+     * A key pressed anywhere in the window while this sheet is open; letters alone arrive only while no text is being typed.
+     * A key that was used is consumed.
+     */
+    default void key(KeyEvent key) {}
+}
