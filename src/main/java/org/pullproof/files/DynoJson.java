@@ -1,0 +1,119 @@
+package org.pullproof.files;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.pullproof.dyno.ColumnChoice;
+import org.pullproof.dyno.DynoDay;
+import org.pullproof.dyno.Pull;
+import org.pullproof.dyno.PullFile;
+import org.pullproof.dyno.Role;
+import org.pullproof.units.Dimension;
+import org.pullproof.units.Quantity;
+import org.pullproof.units.Unit;
+import org.pullproof.weather.AirReading;
+import org.pullproof.weather.Standard;
+
+/** Dyno days: the air as read and the pulls with their files. */
+final class DynoJson {
+    private DynoJson() {}
+
+    static DynoDay readDay(JsonPlace place) throws BadFileException {
+        place.onlyKeys("date", "air", "pulls");
+        LocalDate date = place.at("date").date();
+        List<AirReading> air = place.each("air", DynoJson::air);
+        List<Pull> pulls = place.each("pulls", DynoJson::pull);
+        return place.checked(() -> new DynoDay(date, air, pulls));
+    }
+
+    private static AirReading air(JsonPlace place) throws BadFileException {
+        place.onlyKeys("time", "stationPressure", "temperature", "relativeHumidity");
+        LocalDateTime time = place.at("time").time();
+        Quantity pressure = place.at("stationPressure").quantity(Dimension.PRESSURE);
+        Quantity temperature = place.at("temperature").quantity(Dimension.TEMPERATURE);
+        Quantity humidity = place.at("relativeHumidity").quantity(Dimension.SHARE);
+        return place.checked(() -> new AirReading(time, pressure, temperature, humidity));
+    }
+
+    private static Pull pull(JsonPlace place) throws BadFileException {
+        place.onlyKeys("setup", "number", "file", "time", "columns", "correctedAlready", "excluded");
+        String setup = place.at("setup").text();
+        int number = place.at("number").whole();
+        PullFile file = place.need("file", DynoJson::file);
+        LocalDateTime time = place.at("time").time();
+        List<ColumnChoice> columns = place.each("columns", DynoJson::column);
+        Optional<Standard> corrected = place.maybe("correctedAlready", at -> at.oneOf(Standard.class));
+        Optional<String> excluded = place.maybe("excluded", JsonPlace::text);
+        return place.checked(() -> new Pull(setup, number, file, time, columns, corrected, excluded));
+    }
+
+    private static PullFile file(JsonPlace place) throws BadFileException {
+        place.onlyKeys("original", "kept", "sha256");
+        String original = place.at("original").text();
+        JsonPlace kept = place.at("kept");
+        String name = kept.text();
+        if (!SafeName.isSafe(name)) {
+            throw kept.problem("\"" + name + "\" is no plain file name; a kept file lies in the folder pulls/ itself.");
+        }
+        String sha256 = place.at("sha256").text();
+        return place.checked(() -> new PullFile(original, name, sha256));
+    }
+
+    private static ColumnChoice column(JsonPlace place) throws BadFileException {
+        place.onlyKeys("role", "header", "unit");
+        Role role = place.at("role").oneOf(Role.class);
+        String header = place.at("header").text();
+        JsonPlace unit = place.at("unit");
+        String symbol = unit.text();
+        Unit known = Unit.named(symbol)
+                .orElseThrow(() -> unit.problem("\"" + symbol + "\" is no unit known here, such as rpm or kW."));
+        return place.checked(() -> new ColumnChoice(role, header, known));
+    }
+
+    static Map<String, Object> write(DynoDay day) {
+        return new JsonObject()
+                .text("date", day.date())
+                .put("air", day.air().stream().map(DynoJson::write).toList())
+                .put("pulls", day.pulls().stream().map(DynoJson::write).toList())
+                .entries();
+    }
+
+    private static Map<String, Object> write(AirReading air) {
+        return new JsonObject()
+                .text("time", air.time())
+                .text("stationPressure", air.stationPressure())
+                .text("temperature", air.temperature())
+                .text("relativeHumidity", air.relativeHumidity())
+                .entries();
+    }
+
+    private static Map<String, Object> write(Pull pull) {
+        return new JsonObject()
+                .put("setup", pull.setup())
+                .put("number", pull.number())
+                .put("file", write(pull.file()))
+                .text("time", pull.time())
+                .put("columns", pull.columns().stream().map(DynoJson::write).toList())
+                .key("correctedAlready", pull.correctedAlready())
+                .text("excluded", pull.excluded())
+                .entries();
+    }
+
+    private static Map<String, Object> write(PullFile file) {
+        return new JsonObject()
+                .put("original", file.original())
+                .put("kept", file.kept())
+                .put("sha256", file.sha256())
+                .entries();
+    }
+
+    private static Map<String, Object> write(ColumnChoice column) {
+        return new JsonObject()
+                .key("role", column.role())
+                .put("header", column.header())
+                .put("unit", column.unit().symbol())
+                .entries();
+    }
+}

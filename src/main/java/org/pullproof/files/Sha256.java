@@ -1,0 +1,19 @@
+package org.pullproof.files;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/** SHA-256 (FIPS 180-4) as 64 hexadecimal digits. */
+final class Sha256 {
+    private Sha256() {}
+
+    static String of(byte[] bytes) {
+        try {
+            return HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("Every Java has SHA-256", impossible);
+        }
+    }
+}
