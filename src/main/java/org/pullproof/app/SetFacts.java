@@ -1,0 +1,74 @@
+package org.pullproof.app;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.pullproof.car.Fact;
+import org.pullproof.files.BadFileException;
+import org.pullproof.session.Edit;
+import org.pullproof.session.Problem;
+import org.pullproof.session.Session;
+import org.pullproof.weather.Standard;
+
+/** Tells or forgets facts about the car and wishes of its owner: all of them or none. */
+public final class SetFacts {
+    /** The one name that is no {@link Fact}: what power is corrected to. */
+    public static final String STANDARD = "standard";
+
+    private final SessionDesk desk;
+
+    public SetFacts(SessionDesk desk) {
+        this.desk = desk;
+    }
+
+    /**
+     * @param values what to tell, by name; an empty text forgets
+     * @throws BadFileException with every name and value that is wrong; nothing is then set
+     */
+    public OpenSession set(OpenSession open, Map<String, String> values) throws BadFileException {
+        refuseWrong(open.session(), values);
+        String name = "Set " + String.join(", ", values.keySet());
+        return desk.edit(open, new Edit(name, session -> applied(session, values)));
+    }
+
+    private static Session applied(Session session, Map<String, String> values) {
+        Session next = session;
+        for (Map.Entry<String, String> value : new LinkedHashMap<>(values).entrySet()) {
+            next = applied(next, value.getKey(), value.getValue());
+        }
+        return next;
+    }
+
+    private static Session applied(Session session, String name, String text) {
+        if (name.equals(STANDARD)) {
+            return session.withStandard(text.isBlank() ? Standard.SAE_J1349 : Standard.of(text.strip()));
+        }
+        Fact fact = Fact.named(name)
+                .orElseThrow(
+                        () -> new IllegalArgumentException("this name is not known; the names are " + names()));
+        return session.withCar(session.car().with(fact, text));
+    }
+
+    private static void refuseWrong(Session session, Map<String, String> values) throws BadFileException {
+        List<Problem> problems = new ArrayList<>();
+        values.forEach((name, text) -> {
+            try {
+                applied(session, name, text);
+            } catch (IllegalArgumentException wrong) {
+                problems.add(new Problem("set", name, String.valueOf(wrong.getMessage())));
+            }
+        });
+        if (!problems.isEmpty()) {
+            throw new BadFileException(problems);
+        }
+    }
+
+    private static String names() {
+        return Stream.concat(Arrays.stream(Fact.values()).map(Fact::key), Stream.of(STANDARD))
+                .collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,19 @@
+package org.pullproof.app;
+
+import org.pullproof.files.ProfileShelf;
+
+/**
+ * Everything a command or a sheet may use, built once by hand in {@code Main}.
+ *
+ * @param profiles the engine profiles of the program
+ * @param desk opens sessions and does edits
+ * @param setFacts tells facts and wishes
+ * @param changeSetup brings the engine into another setup
+ * @param checkSession reads everything and tells each problem
+ */
+public record Toolbox(
+        ProfileShelf profiles,
+        SessionDesk desk,
+        SetFacts setFacts,
+        ChangeSetup changeSetup,
+        CheckSession checkSession) {}
