@@ -65,7 +65,8 @@ public final class ChangeSetup {
     public static Optional<Setup> find(Session session, String nameOrId) {
         String wanted = nameOrId.strip();
         return session.setups().stream()
-                .filter(setup -> setup.name().equalsIgnoreCase(wanted) || setup.id().equalsIgnoreCase(wanted))
+                .filter(setup ->
+                        setup.name().equalsIgnoreCase(wanted) || setup.id().equalsIgnoreCase(wanted))
                 .findFirst();
     }
 

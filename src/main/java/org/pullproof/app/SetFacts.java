@@ -48,8 +48,7 @@ public final class SetFacts {
             return session.withStandard(text.isBlank() ? Standard.SAE_J1349 : Standard.of(text.strip()));
         }
         Fact fact = Fact.named(name)
-                .orElseThrow(
-                        () -> new IllegalArgumentException("this name is not known; the names are " + names()));
+                .orElseThrow(() -> new IllegalArgumentException("this name is not known; the names are " + names()));
         return session.withCar(session.car().with(fact, text));
     }
 

@@ -97,8 +97,14 @@ final class CrossReferences {
 
     private void setup(String place, String id) {
         if (session.setup(id).isEmpty()) {
-            tell(place, "\"" + id + "\" is the id of no setup; the setups are "
-                    + String.join(", ", session.setups().stream().map(setup -> setup.id()).toList()) + ".");
+            tell(
+                    place,
+                    "\"" + id + "\" is the id of no setup; the setups are "
+                            + String.join(
+                                    ", ",
+                                    session.setups().stream()
+                                            .map(setup -> setup.id())
+                                            .toList()) + ".");
         }
     }
 }

@@ -16,8 +16,7 @@ final class JsonText {
             .writer(new DefaultPrettyPrinter()
                     .withObjectIndenter(INDENTER)
                     .withSeparators(com.fasterxml.jackson.core.util.Separators.createDefaultInstance()
-                            .withObjectFieldValueSpacing(
-                                    com.fasterxml.jackson.core.util.Separators.Spacing.AFTER)));
+                            .withObjectFieldValueSpacing(com.fasterxml.jackson.core.util.Separators.Spacing.AFTER)));
 
     private JsonText() {}
 

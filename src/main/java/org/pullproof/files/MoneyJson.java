@@ -1,7 +1,6 @@
 package org.pullproof.files;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.pullproof.units.Money;

@@ -26,9 +26,28 @@ final class ProfileJson {
 
     static EngineProfile read(JsonPlace place) throws BadFileException {
         place.onlyKeys(
-                "format", "id", "name", "layout", "bankAngleDegrees", "banks", "firingOrder", "intervals", "rotor",
-                "bore", "stroke", "rod", "compressionRatio", "intakeClosing", "assumed", "plugs", "ignition", "fuel",
-                "charged", "interference", "steps", "sources");
+                "format",
+                "id",
+                "name",
+                "layout",
+                "bankAngleDegrees",
+                "banks",
+                "firingOrder",
+                "intervals",
+                "rotor",
+                "bore",
+                "stroke",
+                "rod",
+                "compressionRatio",
+                "intakeClosing",
+                "assumed",
+                "plugs",
+                "ignition",
+                "fuel",
+                "charged",
+                "interference",
+                "steps",
+                "sources");
         List<Bank> banks = place.at("banks").list(ProfileJson::bank);
         FiringOrder firing = firing(place, banks);
         Geometry geometry = geometry(place);
@@ -45,8 +64,21 @@ final class ProfileJson {
         String steps = place.at("steps").text();
         List<String> sources = place.each("sources", JsonPlace::text);
         return place.checked(() -> new EngineProfile(
-                id, name, layout, angle, banks, firing, rotor, geometry, plugs, ignition, fuel, charged, interference,
-                steps, sources));
+                id,
+                name,
+                layout,
+                angle,
+                banks,
+                firing,
+                rotor,
+                geometry,
+                plugs,
+                ignition,
+                fuel,
+                charged,
+                interference,
+                steps,
+                sources));
     }
 
     private static Bank bank(JsonPlace place) throws BadFileException {
@@ -61,11 +93,13 @@ final class ProfileJson {
         JsonPlace order = place.at("firingOrder");
         List<Integer> cylinders = order.list(JsonPlace::whole);
         List<Integer> intervals = place.at("intervals").list(JsonPlace::whole);
-        List<Integer> standing =
-                banks.stream().flatMap(bank -> bank.cylinders().stream()).sorted().toList();
+        List<Integer> standing = banks.stream()
+                .flatMap(bank -> bank.cylinders().stream())
+                .sorted()
+                .toList();
         if (!cylinders.stream().sorted().toList().equals(standing)) {
-            throw order.problem("the firing order " + cylinders + " must name each cylinder of the banks once: "
-                    + standing + ".");
+            throw order.problem(
+                    "the firing order " + cylinders + " must name each cylinder of the banks once: " + standing + ".");
         }
         return place.at("intervals").checked(() -> new FiringOrder(cylinders, intervals));
     }

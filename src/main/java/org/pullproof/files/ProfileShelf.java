@@ -59,7 +59,9 @@ public final class ProfileShelf {
             return read(Path.of(idOrFile));
         }
         throw new BadFileException(
-                idOrFile, "", "this is neither a profile of the program nor a profile file; the profiles are " + ids() + ".");
+                idOrFile,
+                "",
+                "this is neither a profile of the program nor a profile file; the profiles are " + ids() + ".");
     }
 
     private static boolean isFile(String name) {
@@ -94,8 +96,9 @@ public final class ProfileShelf {
         EngineProfile profile = read(file);
         if (!profile.id().equals(idOf(file))) {
             throw new BadFileException(
-                    file.toString(), "id", "the id is the file's name without ending: \"" + idOf(file) + "\", was \""
-                            + profile.id() + "\".");
+                    file.toString(),
+                    "id",
+                    "the id is the file's name without ending: \"" + idOf(file) + "\", was \"" + profile.id() + "\".");
         }
         return profile;
     }

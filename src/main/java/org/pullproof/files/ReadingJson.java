@@ -20,8 +20,25 @@ final class ReadingJson {
 
     static Reading read(JsonPlace place) throws BadFileException {
         place.onlyKeys(
-                "test", "cylinder", "value", "word", "first", "round", "supply", "orifice", "air", "strokes",
-                "throttle", "plugs", "engine", "crankingVolts", "crankingRpm", "station", "gauge", "gaugeStep", "time",
+                "test",
+                "cylinder",
+                "value",
+                "word",
+                "first",
+                "round",
+                "supply",
+                "orifice",
+                "air",
+                "strokes",
+                "throttle",
+                "plugs",
+                "engine",
+                "crankingVolts",
+                "crankingRpm",
+                "station",
+                "gauge",
+                "gaugeStep",
+                "time",
                 "note");
         TestKind test = place.at("test").oneOf(TestKind.class);
         return switch (test) {
@@ -52,8 +69,7 @@ final class ReadingJson {
         Conditions conditions = conditions(place);
         LocalDateTime time = place.at("time").time();
         String note = note(place);
-        return place.checked(
-                () -> new Reading.Compression(cylinder, wet, gauge, first, round, conditions, time, note));
+        return place.checked(() -> new Reading.Compression(cylinder, wet, gauge, first, round, conditions, time, note));
     }
 
     private static Reading leakdown(JsonPlace place) throws BadFileException {
@@ -67,8 +83,8 @@ final class ReadingJson {
         Conditions conditions = conditions(place);
         LocalDateTime time = place.at("time").time();
         String note = note(place);
-        return place.checked(() ->
-                new Reading.Leakdown(cylinder, leak, supply, orifice, air, round, conditions, time, note));
+        return place.checked(
+                () -> new Reading.Leakdown(cylinder, leak, supply, orifice, air, round, conditions, time, note));
     }
 
     private static Reading.Leak leak(JsonPlace place) throws BadFileException {
@@ -80,8 +96,9 @@ final class ReadingJson {
         return switch (figure.dimension()) {
             case SHARE -> new Reading.Leak.Percentage(figure);
             case PRESSURE -> new Reading.Leak.Behind(figure);
-            default -> throw place.problem(
-                    "\"" + figure + "\" is no leak: write 14 %, 70 psi, or one of low, moderate, high.");
+            default ->
+                throw place.problem(
+                        "\"" + figure + "\" is no leak: write 14 %, 70 psi, or one of low, moderate, high.");
         };
     }
 

@@ -155,8 +155,9 @@ public final class SessionFolder {
         Path kept = folder.resolve(PULLS).resolve(file.kept());
         if (!SafeName.isSafe(file.kept()) || !Files.isRegularFile(kept)) {
             throw new BadFileException(
-                    kept.toString(), "", "the kept pull file is lost; put the file back that came as "
-                            + file.original() + ".");
+                    kept.toString(),
+                    "",
+                    "the kept pull file is lost; put the file back that came as " + file.original() + ".");
         }
         byte[] bytes = readBytes(kept);
         if (!Sha256.of(bytes).equals(file.sha256())) {

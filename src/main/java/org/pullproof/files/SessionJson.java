@@ -31,8 +31,19 @@ final class SessionJson {
     static Session read(JsonPlace place) throws BadFileException {
         DocumentFormat.require(place, FORMAT);
         place.onlyKeys(
-                "format", "writtenBy", "car", "profile", "readings", "tuneUp", "setups", "presentSetup", "changes",
-                "standard", "days", "money", "notes");
+                "format",
+                "writtenBy",
+                "car",
+                "profile",
+                "readings",
+                "tuneUp",
+                "setups",
+                "presentSetup",
+                "changes",
+                "standard",
+                "days",
+                "money",
+                "notes");
         Car car = place.need("car", SessionJson::car);
         EngineProfile profile = place.need("profile", ProfileJson::read);
         List<Reading> readings = place.each("readings", ReadingJson::read);
@@ -52,7 +63,8 @@ final class SessionJson {
     private static Car car(JsonPlace place) throws BadFileException {
         place.onlyKeys("name", "facts");
         Map<Fact, String> facts = new EnumMap<>(Fact.class);
-        for (Map.Entry<String, JsonPlace> told : place.entries("facts", at -> at).entrySet()) {
+        for (Map.Entry<String, JsonPlace> told :
+                place.entries("facts", at -> at).entrySet()) {
             JsonPlace at = told.getValue();
             Fact fact = Fact.named(told.getKey()).orElseThrow(() -> at.problem("this is no fact known here."));
             String text = at.text();
@@ -93,11 +105,15 @@ final class SessionJson {
                 .put("writtenBy", writtenBy)
                 .put("car", write(session.car()))
                 .put("profile", ProfileJson.write(session.profile()))
-                .put("readings", session.readings().stream().map(ReadingJson::write).toList())
+                .put(
+                        "readings",
+                        session.readings().stream().map(ReadingJson::write).toList())
                 .put("tuneUp", TuneUpJson.write(session.tuneUp()))
                 .put("setups", session.setups().stream().map(SessionJson::write).toList())
                 .put("presentSetup", session.presentSetup())
-                .put("changes", session.changes().stream().map(SessionJson::write).toList())
+                .put(
+                        "changes",
+                        session.changes().stream().map(SessionJson::write).toList())
                 .key("standard", session.standard())
                 .put("days", session.days().stream().map(DynoJson::write).toList())
                 .put("money", MoneyJson.write(session.money()))

@@ -44,7 +44,9 @@ final class TuneUpJson {
 
     static Map<String, Object> write(TuneUp tuneUp) {
         return new JsonObject()
-                .put("done", tuneUp.done().entrySet().stream().map(TuneUpJson::write).toList())
+                .put(
+                        "done",
+                        tuneUp.done().entrySet().stream().map(TuneUpJson::write).toList())
                 .put("back", List.copyOf(tuneUp.back()))
                 .put("plugs", tuneUp.plugs().stream().map(TuneUpJson::write).toList())
                 .entries();

@@ -47,8 +47,7 @@ final class WholeFile {
 
     // Not Files.createTempFile: its mode 600 would stay on the file after the move.
     private static void writeFlushed(Path part, byte[] bytes) throws IOException {
-        try (FileChannel channel =
-                FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        try (FileChannel channel = FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             ByteBuffer left = ByteBuffer.wrap(bytes);
             while (left.hasRemaining()) {
                 channel.write(left);

@@ -24,8 +24,7 @@ class ProfileShelfTest {
         assertThat(text).contains(find);
         Path edited = folder.resolve("mine.json");
         Files.writeString(edited, text.replace(find, replacement));
-        return catchThrowableOfType(
-                BadFileException.class, () -> new ProfileShelf(PROFILES).find(edited.toString()));
+        return catchThrowableOfType(BadFileException.class, () -> new ProfileShelf(PROFILES).find(edited.toString()));
     }
 
     @Test
@@ -71,7 +70,8 @@ class ProfileShelfTest {
     void aCutOffFileIsToldWithLineAndColumn() throws Exception {
         Files.writeString(folder.resolve("cut.json"), "{\n  \"format\": 1,\n  \"id\": ");
         assertThatExceptionOfType(BadFileException.class)
-                .isThrownBy(() -> new ProfileShelf(PROFILES).find(folder.resolve("cut.json").toString()))
+                .isThrownBy(() -> new ProfileShelf(PROFILES)
+                        .find(folder.resolve("cut.json").toString()))
                 .withMessageContaining("line 3, column 9")
                 .withMessageContaining("cut off");
     }

@@ -1,0 +1,54 @@
+package org.pullproof;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.pullproof.app.ChangeSetup;
+import org.pullproof.app.CheckSession;
+import org.pullproof.app.SessionDesk;
+import org.pullproof.app.SetFacts;
+import org.pullproof.app.Toolbox;
+import org.pullproof.cli.Commands;
+import org.pullproof.files.BadFileException;
+import org.pullproof.files.ProfileShelf;
+
+/** Builds all objects by hand and starts the command line, which may open the window. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] arguments) {
+        PrintWriter out = utf8(System.out);
+        PrintWriter err = utf8(System.err);
+        int status = new Commands(tools(home())).run(out, err, arguments);
+        out.flush();
+        err.flush();
+        System.exit(status);
+    }
+
+    // The words have signs (±, °) that an old default encoding cannot write.
+    private static PrintWriter utf8(PrintStream stream) {
+        return new PrintWriter(stream, true, StandardCharsets.UTF_8);
+    }
+
+    /** The folder of the program, with its profiles and demo sessions. */
+    private static Path home() {
+        return Path.of(System.getProperty("pullproof.home", "."));
+    }
+
+    /** Builds every object of the program.
+     *
+     * @param home the folder with profiles and demo sessions
+     */
+    public static Toolbox tools(Path home) {
+        SessionDesk desk = new SessionDesk((pull, bytes) -> {
+            throw new BadFileException(pull.file().kept(), "", "pull files are not read yet.");
+        });
+        return new Toolbox(
+                new ProfileShelf(home.resolve("profiles")),
+                desk,
+                new SetFacts(desk),
+                new ChangeSetup(desk),
+                new CheckSession(desk));
+    }
+}

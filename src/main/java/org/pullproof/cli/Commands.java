@@ -1,0 +1,44 @@
+package org.pullproof.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import org.pullproof.app.Toolbox;
+import org.pullproof.files.ProgramVersion;
+import picocli.CommandLine;
+
+/** Puts the commands together and runs one. */
+public final class Commands {
+    private final Toolbox tools;
+
+    public Commands(Toolbox tools) {
+        this.tools = tools;
+    }
+
+    /**
+     * Runs one command line.
+     *
+     * @return the exit status: 0 done, 1 something in the input is wrong, 2 wrong usage
+     */
+    public int run(PrintWriter out, PrintWriter err, String... arguments) {
+        return commandLine().setOut(out).setErr(err).execute(arguments);
+    }
+
+    private CommandLine commandLine() {
+        CommandLine root = new CommandLine(new RootCommand());
+        subcommands().forEach(root::addSubcommand);
+        everywhere(root);
+        root.getSubcommands().values().forEach(Commands::everywhere);
+        root.setExecutionExceptionHandler(new Failures());
+        root.setCaseInsensitiveEnumValuesAllowed(false);
+        return root;
+    }
+
+    /** Every command in the order of the job: the order of the help. */
+    private List<Object> subcommands() {
+        return List.of(new NewCommand(tools), new SetCommand(tools), new CheckCommand(tools));
+    }
+
+    private static void everywhere(CommandLine command) {
+        command.getCommandSpec().mixinStandardHelpOptions(true).version("Pullproof " + ProgramVersion.text());
+    }
+}

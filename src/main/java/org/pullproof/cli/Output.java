@@ -1,0 +1,84 @@
+package org.pullproof.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.pullproof.session.Problem;
+import org.pullproof.units.Figures;
+import org.pullproof.units.UnitSystem;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The two options every answering command has, and the ways to print what they ask for. */
+public final class Output {
+    /** Exit status: what was asked for is done. */
+    public static final int DONE = 0;
+
+    /** Exit status: the input was read and something in it is wrong. */
+    public static final int WRONG_INPUT = 1;
+
+    /** The spelling on the command line: {@code us} or {@code metric}. */
+    enum Units {
+        us,
+        metric
+    }
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
+    @Option(
+            names = "--json",
+            description = "Print one JSON object, numbers in SI with the unit in the key, and nothing else.")
+    private boolean json;
+
+    @Option(
+            names = "--units",
+            paramLabel = "us|metric",
+            description = "Units of the tables for people; without it the ones chosen in the window, at first US.")
+    private Optional<Units> units = Optional.empty();
+
+    public boolean json() {
+        return json;
+    }
+
+    /**
+     * How figures are written.
+     *
+     * @param preferred the system to use where the command line says nothing
+     */
+    public Figures figures(UnitSystem preferred) {
+        return new Figures(units.map(chosen -> UnitSystem.valueOf(chosen.name().toUpperCase(Locale.ROOT)))
+                .orElse(preferred));
+    }
+
+    public void print(String line) {
+        out().println(line);
+    }
+
+    public void print(List<String> lines) {
+        lines.forEach(this::print);
+    }
+
+    public void print(Table table) {
+        print(table.lines());
+    }
+
+    public void print(Json object) {
+        print(object.toString());
+    }
+
+    /** Tells problems on standard error, one line each. */
+    public void complain(List<Problem> problems) {
+        problems.forEach(problem -> err().println(problem));
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}
