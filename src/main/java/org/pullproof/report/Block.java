@@ -1,0 +1,97 @@
+package org.pullproof.report;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.pullproof.drawing.Drawing;
+import org.pullproof.units.Sentence;
+
+/** A part of a section. */
+public sealed interface Block {
+    /** A sentence of its own. */
+    record Paragraph(Sentence sentence) implements Block {
+        public Paragraph {
+            sentence = new Sentence(Inert.words(sentence.marked()));
+        }
+    }
+
+    /**
+     * Sentences one below the other.
+     *
+     * @param key for programs
+     * @param title what they have in common
+     * @param points the sentences
+     * @param cautions whether they warn of harm: they are marked, and never left out
+     */
+    record Points(String key, String title, List<String> points, boolean cautions) implements Block {
+        public Points {
+            points = points.stream().map(Inert::words).toList();
+        }
+    }
+
+    /** Named values. */
+    record Items(List<ReportModel.Item> items) implements Block {
+        public Items {
+            items = List.copyOf(items);
+        }
+    }
+
+    /** A drawing; what it shows stands in words or in a table too, so a text report may leave it out. */
+    record Picture(Drawing drawing) implements Block {}
+
+    /**
+     * Rows of cells.
+     *
+     * @param key for programs
+     * @param title what the rows are, may be empty
+     * @param columns at least one
+     * @param rows each as wide as the columns
+     */
+    record Table(String key, String title, List<Column> columns, List<List<Cell>> rows) implements Block {
+        public Table {
+            columns = List.copyOf(columns);
+            int width = columns.size();
+            rows = rows.stream().map(List::copyOf).toList();
+            if (rows.stream().anyMatch(row -> row.size() != width)) {
+                throw new IllegalArgumentException("A row of \"" + key + "\" has not one cell for each column");
+            }
+        }
+
+        /** The same rows for people: a column in which nothing was recorded only takes room from the others. */
+        Table withoutEmptyColumns() {
+            int[] kept = IntStream.range(0, columns.size())
+                    .filter(i -> rows.stream().anyMatch(row -> row.get(i).recorded()))
+                    .toArray();
+            return new Table(
+                    key,
+                    title,
+                    Arrays.stream(kept).mapToObj(columns::get).toList(),
+                    rows.stream()
+                            .map(row -> Arrays.stream(kept).mapToObj(row::get).toList())
+                            .toList());
+        }
+    }
+
+    /**
+     * A column of a table.
+     *
+     * @param key for programs, with the unit of its values: {@code dryKpa}
+     * @param head for people, with the unit where every cell has the same
+     * @param align which side its words stand on
+     */
+    record Column(String key, String head, Align align) {
+        public static Column words(String key, String head) {
+            return new Column(key, head, Align.LEFT);
+        }
+
+        public static Column figures(String key, String head) {
+            return new Column(key, head, Align.RIGHT);
+        }
+    }
+
+    /** Which side the words of a column stand on. */
+    enum Align {
+        LEFT,
+        RIGHT
+    }
+}

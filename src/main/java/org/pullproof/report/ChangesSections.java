@@ -1,0 +1,140 @@
+package org.pullproof.report;
+
+import static org.pullproof.report.Block.Column.figures;
+import static org.pullproof.report.Block.Column.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.pullproof.advice.Appraisal;
+import org.pullproof.changes.Call;
+import org.pullproof.changes.Change;
+import org.pullproof.changes.ChangeLedger;
+import org.pullproof.changes.JudgedChange;
+import org.pullproof.changes.Unjudged;
+import org.pullproof.engine.Setup;
+import org.pullproof.report.ReportModel.Section;
+import org.pullproof.units.Figures;
+import org.pullproof.units.Sentence;
+import org.pullproof.units.Shown;
+
+/** Every change with its interval and call, and the fit behind them. */
+record ChangesSections(Appraisal appraisal, Wording wording) {
+    /** The ledger; nothing before a change is judged. */
+    Optional<Section> inShort() {
+        ChangeLedger ledger = appraisal.changes();
+        if (ledger.changes().isEmpty() && ledger.unjudged().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(changes(ledger));
+        ledger.baselineToNow()
+                .ifPresent(whole -> blocks.add(new Block.Paragraph(new Sentence(
+                        "**From the first setup to the present one,** measured directly: " + whole.sentence()))));
+        return Optional.of(new Section("changes", "Changes", howJudged(ledger), blocks));
+    }
+
+    /** What the setups do not explain, pull by pull. */
+    Optional<Section> inFull() {
+        ChangeLedger ledger = appraisal.changes();
+        if (ledger.residuals().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Section("fit", "The fit behind the changes", howJudged(ledger), List.of(residuals(ledger))));
+    }
+
+    private String howJudged(ChangeLedger ledger) {
+        List<String> words = new ArrayList<>();
+        words.add(
+                ledger.onMeasured()
+                        ? "band power as measured, because a pull has no air"
+                        : "band power at the wheels, "
+                                + appraisal.session().standard().words());
+        ledger.repeatabilityPercent()
+                .ifPresent(scatter -> words.add("scatter " + Figures.percent(scatter, 2) + " a pull"));
+        ledger.driftPercentPerPull()
+                .ifPresent(drift -> words.add("drift " + Figures.signedPercent(drift, 2) + " a pull"));
+        words.add("intervals 90" + Figures.NO_BREAK_SPACE + "%");
+        return String.join("; ", words);
+    }
+
+    private Block changes(ChangeLedger ledger) {
+        String power = wording.unit(Shown.POWER);
+        return new Block.Table(
+                "changes",
+                "",
+                List.of(
+                        words("name", "Change"),
+                        figures("beforeKw", "Before, " + power),
+                        figures("afterKw", "After, " + power),
+                        words("differencePercent", "Difference, 90" + Figures.NO_BREAK_SPACE + "% interval"),
+                        words("call", "Call"),
+                        words("cost", "Cost")),
+                Stream.concat(
+                                ledger.changes().stream().map(this::row),
+                                ledger.unjudged().stream().map(ChangesSections::row))
+                        .toList());
+    }
+
+    private static List<Cell> row(Unjudged pair) {
+        return List.of(
+                Cell.words(named(pair.change(), pair.name())),
+                Cell.notRecorded(),
+                Cell.notRecorded(),
+                Cell.notRecorded(),
+                call(pair.call(), pair.sentence()),
+                Cell.words(pair.change().flatMap(Change::cost).map(Figures::money)));
+    }
+
+    private static Cell call(Call call, String sentence) {
+        return Cell.words(capital(call.words()) + ". " + sentence);
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    private List<Cell> row(JudgedChange change) {
+        return List.of(
+                Cell.words(named(change.change(), change.name())),
+                wording.power(OptionalDouble.of(change.beforeKw())),
+                wording.power(OptionalDouble.of(change.afterKw())),
+                Cell.figure(
+                        Wording.interval(change.differencePercent(), change.low(), change.high()),
+                        change.differencePercent()),
+                call(change.call(), change.sentence()),
+                Cell.words(change.change().flatMap(Change::cost).map(Figures::money)));
+    }
+
+    /** What was done, then from which setup to which. */
+    private static String named(Optional<Change> change, String setups) {
+        return change.map(Change::what)
+                .filter(what -> !what.isBlank() && !what.equals(setups))
+                .map(what -> what + ": " + setups)
+                .orElse(setups);
+    }
+
+    private Block residuals(ChangeLedger ledger) {
+        return new Block.Table(
+                "residuals",
+                "Each pull over what its setup alone explains, and the drift at its place",
+                List.of(
+                        words("pull", "Pull"),
+                        words("setup", "Setup"),
+                        figures("percent", "Over its setup, %"),
+                        figures("driftPercent", "Drift, %")),
+                ledger.residuals().stream().map(this::row).toList());
+    }
+
+    private List<Cell> row(ChangeLedger.Residual residual) {
+        return List.of(
+                Cell.words(residual.pull()),
+                Cell.words(appraisal.session().setup(residual.setup()).map(Setup::name)),
+                Cell.figure(Figures.signed(residual.percent(), 2), residual.percent()),
+                Cell.figure(Figures.signed(residual.driftPercent(), 2), residual.driftPercent()));
+    }
+}

@@ -1,0 +1,181 @@
+package org.pullproof.report;
+
+import static org.pullproof.report.Block.Column.figures;
+import static org.pullproof.report.Block.Column.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.pullproof.advice.Appraisal;
+import org.pullproof.dyno.DynoDay;
+import org.pullproof.dyno.DynoFindings;
+import org.pullproof.dyno.PullFindings;
+import org.pullproof.engine.Setup;
+import org.pullproof.report.ReportModel.Section;
+import org.pullproof.units.Figures;
+import org.pullproof.units.Shown;
+import org.pullproof.weather.AirReading;
+import org.pullproof.weather.Factor;
+
+/** The dyno days: the air, every pull with its file, factor and flags, and the mean of each setup. */
+record DynoSection(Appraisal appraisal, Wording wording) {
+    private static final int DIGEST_SHOWN = 12;
+
+    /** Nothing before the first day. */
+    Optional<Section> section() {
+        if (appraisal.session().days().isEmpty()) {
+            return Optional.empty();
+        }
+        DynoFindings dyno = appraisal.dyno();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Paragraph(dyno.answer()));
+        blocks.add(air());
+        if (!dyno.pulls().isEmpty()) {
+            appraisal.session().days().stream()
+                    .filter(day -> !day.pulls().isEmpty())
+                    .map(this::pulls)
+                    .forEach(blocks::add);
+            blocks.add(files());
+            blocks.add(setups());
+        }
+        return Optional.of(new Section("dyno", "Dyno days", band(), blocks));
+    }
+
+    private String band() {
+        DynoFindings dyno = appraisal.dyno();
+        if (dyno.bandFrom().isEmpty() || dyno.bandTo().isEmpty()) {
+            return "power at the wheels";
+        }
+        return "power at the wheels; band power: mean over "
+                + Figures.number(dyno.bandFrom().getAsInt(), 0) + " to "
+                + Figures.number(dyno.bandTo().getAsInt(), 0) + " rpm"
+                + (dyno.bandIsDefault() ? ", the range all pulls cover" : "");
+    }
+
+    private Block air() {
+        return new Block.Table(
+                "air",
+                "The air as read",
+                List.of(
+                        words("time", "Read"),
+                        words("station", "Station pressure"),
+                        words("temperature", "Temperature"),
+                        words("humidity", "Relative humidity")),
+                appraisal.session().days().stream()
+                        .map(DynoDay::air)
+                        .flatMap(List::stream)
+                        .map(DynoSection::row)
+                        .toList());
+    }
+
+    private static List<Cell> row(AirReading air) {
+        return List.of(
+                Cell.words(Wording.minute(air.time())),
+                Cell.words(Wording.typed(air.stationPressure())),
+                Cell.words(Wording.typed(air.temperature())),
+                Cell.words(Wording.typed(air.relativeHumidity())));
+    }
+
+    private Block pulls(DynoDay day) {
+        String power = wording.unit(Shown.POWER);
+        return new Block.Table(
+                "pulls",
+                "Pulls of " + Wording.day(day.date()) + " in order of time",
+                List.of(
+                        words("name", "Pull"),
+                        words("time", "Time"),
+                        words("factor", "Factor"),
+                        figures("peakMeasuredKw", "Peak measured, " + power),
+                        figures("peakMeasuredRpm", "at rpm"),
+                        figures("bandMeasuredKw", "Band measured, " + power),
+                        figures("bandCorrectedKw", "Band corrected, " + power),
+                        words("flags", "To mind")),
+                appraisal.dyno().pulls().stream()
+                        .filter(found -> day.pulls().contains(found.pull()))
+                        .map(this::row)
+                        .toList());
+    }
+
+    private List<Cell> row(PullFindings pull) {
+        return List.of(
+                Cell.words(pull.name()),
+                Cell.words(Wording.clock(pull.pull().time())),
+                factor(pull),
+                wording.power(OptionalDouble.of(pull.peakMeasuredKw())),
+                Wording.number(OptionalDouble.of(pull.peakMeasuredRpm()), 0),
+                wording.power(pull.bandMeasuredKw()),
+                wording.power(pull.bandCorrectedKw()),
+                Cell.words(flags(pull)));
+    }
+
+    private static Cell factor(PullFindings pull) {
+        Optional<String> already =
+                pull.pull().correctedAlready().map(standard -> "the file is corrected already, " + standard.words());
+        return pull.factor().map(DynoSection::factor).orElseGet(() -> Cell.words(already.orElse("no air was read")));
+    }
+
+    private static Cell factor(Factor factor) {
+        return Cell.figure(Wording.factor(factor), factor.value());
+    }
+
+    private static String flags(PullFindings pull) {
+        List<String> flags = new ArrayList<>();
+        pull.pull().excluded().ifPresent(why -> flags.add("excluded: " + why));
+        flags.addAll(pull.flags());
+        return String.join("; ", flags);
+    }
+
+    private Block files() {
+        return new Block.Table(
+                "files",
+                "Files of the pulls, kept untouched in the session",
+                List.of(
+                        words("name", "Pull"),
+                        words("file", "File as it came"),
+                        figures("samples", "Samples"),
+                        words("sha256", "SHA-256 begins with")),
+                appraisal.dyno().pulls().stream().map(DynoSection::file).toList());
+    }
+
+    private static List<Cell> file(PullFindings pull) {
+        return List.of(
+                Cell.words(pull.name()),
+                Cell.words(pull.pull().file().original()),
+                Cell.figure(Figures.number(pull.trace().size(), 0), pull.trace().size()),
+                Cell.words(pull.pull().file().sha256().substring(0, DIGEST_SHOWN)));
+    }
+
+    private Block setups() {
+        return new Block.Table(
+                "setups",
+                "Mean band power of each setup; what may be said of a difference stands under Changes",
+                List.of(
+                        words("setup", "Setup"),
+                        words("levels", "Settings"),
+                        figures("pulls", "Pulls that count"),
+                        figures("meanKw", "Mean, " + wording.unit(Shown.POWER)),
+                        words("standard", "Standard")),
+                appraisal.dyno().setups().stream().map(this::row).toList());
+    }
+
+    private List<Cell> row(DynoFindings.SetupPower power) {
+        Optional<Setup> setup = appraisal.session().setup(power.setup());
+        String standard = power.corrected() ? appraisal.session().standard().words() : "as measured";
+        return List.of(
+                Cell.words(setup.map(Setup::name)),
+                Cell.words(setup.map(DynoSection::levels)),
+                Cell.figure(String.valueOf(power.pulls()), power.pulls()),
+                wording.power(OptionalDouble.of(power.meanKw())),
+                Cell.words(standard));
+    }
+
+    private static String levels(Setup setup) {
+        return String.join(
+                ", ",
+                setup.levels().entrySet().stream()
+                        .map(level -> level.getKey() + " " + Wording.typed(level.getValue()))
+                        .sorted()
+                        .toList());
+    }
+}

@@ -1,0 +1,199 @@
+package org.pullproof.report;
+
+import static org.pullproof.report.Block.Column.figures;
+import static org.pullproof.report.Block.Column.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.pullproof.advice.Appraisal;
+import org.pullproof.health.AirPlace;
+import org.pullproof.health.HealthFindings;
+import org.pullproof.health.HealthFindings.CylinderFindings;
+import org.pullproof.health.HealthFindings.Rule;
+import org.pullproof.health.Reading;
+import org.pullproof.health.TestKind;
+import org.pullproof.report.ReportModel.Section;
+import org.pullproof.units.Figures;
+import org.pullproof.units.Shown;
+import org.pullproof.units.Unit;
+
+/** Is the engine sound: the cylinders in short, then every reading with how it was made. */
+record HealthSections(Appraisal appraisal, Wording wording) {
+    /** The plan, the cylinders side by side, and why. */
+    Section inShort() {
+        HealthFindings health = appraisal.health();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(cylinders());
+        points("reasons", "Why", health.reasons()).ifPresent(blocks::add);
+        points("remarks", "To be said beside it", health.remarks()).ifPresent(blocks::add);
+        points(
+                        "missing",
+                        "Not yet read",
+                        health.missing().stream().map(TestKind::words).toList())
+                .ifPresent(blocks::add);
+        return new Section("health", "Health", howMade(), blocks);
+    }
+
+    private static Optional<Block> points(String key, String title, List<String> points) {
+        return points.isEmpty() ? Optional.empty() : Optional.of(new Block.Points(key, title, points, false));
+    }
+
+    /** The rules and the readings as typed; nothing if nothing was read. */
+    Optional<Section> inFull() {
+        List<Block> blocks = new ArrayList<>();
+        if (!appraisal.health().rules().isEmpty()) {
+            blocks.add(rules());
+        }
+        if (!appraisal.session().readings().isEmpty()) {
+            blocks.add(readings());
+        }
+        if (!distinctWays().isEmpty()) {
+            blocks.add(ways());
+        }
+        return blocks.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Section("readings", "Readings of its health", spread(), blocks));
+    }
+
+    private String howMade() {
+        List<String> ways = appraisal.session().readings().stream()
+                .filter(Reading.Compression.class::isInstance)
+                .map(reading -> Wording.conditions(reading.conditions()))
+                .distinct()
+                .toList();
+        return switch (ways.size()) {
+            case 0 -> "";
+            case 1 ->
+                ways.get(0).isEmpty() ? "compression: how it was made is not recorded" : "compression: " + ways.get(0);
+            default -> "compression was read in " + ways.size() + " ways, see the readings";
+        };
+    }
+
+    private String spread() {
+        OptionalDouble spread = appraisal.health().spreadPercent();
+        return spread.isPresent()
+                ? "spread of dry compression " + Figures.percent(spread.getAsDouble(), 1) + " of the highest"
+                : "";
+    }
+
+    private Block cylinders() {
+        String pressure = wording.unit(Shown.COMPRESSION);
+        return new Block.Table(
+                "cylinders",
+                "By cylinder",
+                List.of(
+                        figures("number", "Cylinder"),
+                        words("words", "Beside the others"),
+                        figures("dropRpm", "Drop, rpm"),
+                        figures("firstKpa", "First, " + pressure),
+                        figures("dryKpa", "Dry, " + pressure),
+                        figures("drySeaLevelKpa", "Dry at sea level, " + pressure),
+                        figures("wetKpa", "Wet, " + pressure),
+                        figures("leakPercent", "Leak"),
+                        figures("referenceLeakPercent", "Leak, reference tester, %"),
+                        figures("leakAreaMm2", "Leak area, mm²"),
+                        words("air", "Air heard"),
+                        words("plug", "Plug"),
+                        words("before", "Before")),
+                appraisal.health().cylinders().stream().map(this::row).toList());
+    }
+
+    private List<Cell> row(CylinderFindings cylinder) {
+        return List.of(
+                Cell.figure(String.valueOf(cylinder.number()), cylinder.number()),
+                Cell.words(cylinder.words()),
+                Wording.number(cylinder.dropRpm(), 0),
+                wording.bare(cylinder.first(), Shown.COMPRESSION, Unit.KPA),
+                wording.bare(cylinder.dry(), Shown.COMPRESSION, Unit.KPA),
+                wording.figure(cylinder.drySeaLevel(), Shown.COMPRESSION, Unit.KPA),
+                wording.bare(cylinder.wet(), Shown.COMPRESSION, Unit.KPA),
+                leak(cylinder),
+                Wording.number(cylinder.referenceLeakPercent(), 0),
+                Wording.number(cylinder.leakAreaMm2(), 2),
+                Cell.words(places(cylinder)),
+                Cell.words(cylinder.plugLook()),
+                Cell.words(String.join("; ", cylinder.before())));
+    }
+
+    private static Cell leak(CylinderFindings cylinder) {
+        return new Cell(Cell.words(cylinder.leakWords()).words(), cylinder.leakPercent(), Optional.empty());
+    }
+
+    private static String places(CylinderFindings cylinder) {
+        return cylinder.air().stream().sorted().map(AirPlace::key).collect(Collectors.joining(", "));
+    }
+
+    private Block rules() {
+        return new Block.Table(
+                "rules",
+                "Rules of the trade for compression",
+                List.of(words("name", "Rule"), words("met", "Met"), words("found", "Found"), words("source", "Source")),
+                appraisal.health().rules().stream().map(HealthSections::row).toList());
+    }
+
+    private static List<Cell> row(Rule rule) {
+        return List.of(
+                Cell.words(rule.name()),
+                Cell.words(rule.met() ? "met" : "not met"),
+                Cell.words(rule.found()),
+                Cell.words(rule.source()));
+    }
+
+    private Block readings() {
+        return new Block.Table(
+                "readings",
+                "Every reading as typed, in the order it came",
+                List.of(
+                        words("day", "Taken in"),
+                        words("test", "Test"),
+                        words("cylinder", "Cylinder"),
+                        words("value", "Read"),
+                        words("way", "Way"),
+                        words("note", "Note")),
+                appraisal.session().readings().stream().map(this::row).toList());
+    }
+
+    private List<Cell> row(Reading reading) {
+        return List.of(
+                Cell.words(Wording.day(reading.time().toLocalDate())),
+                Cell.words(reading.test().words()),
+                Cell.words(cylinder(reading.cylinder())),
+                Cell.words(ReadingWords.value(reading)),
+                Cell.words(way(reading)),
+                Cell.words(reading.note()));
+    }
+
+    /** Many readings are made one way: it is told once, under a number. */
+    private Block ways() {
+        List<String> ways = distinctWays();
+        return new Block.Table(
+                "ways",
+                "Ways they were made",
+                List.of(words("way", "Way"), words("made", "As far as it was recorded")),
+                IntStream.range(0, ways.size())
+                        .mapToObj(i -> List.of(Cell.words("w" + (i + 1)), Cell.words(ways.get(i))))
+                        .toList());
+    }
+
+    private List<String> distinctWays() {
+        return appraisal.session().readings().stream()
+                .map(ReadingWords::made)
+                .filter(made -> !made.isEmpty())
+                .distinct()
+                .toList();
+    }
+
+    private String way(Reading reading) {
+        int place = distinctWays().indexOf(ReadingWords.made(reading));
+        return place < 0 ? "" : "w" + (place + 1);
+    }
+
+    private static String cylinder(OptionalInt number) {
+        return number.isPresent() ? String.valueOf(number.getAsInt()) : "engine";
+    }
+}

@@ -1,0 +1,54 @@
+package org.pullproof.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.pullproof.advice.Appraisal;
+import org.pullproof.report.ReportModel.Section;
+import org.pullproof.weather.Standard;
+
+/** By which methods and standards the figures above were made; only those that were used. */
+record MethodsSection(Appraisal appraisal) {
+    Section section() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Points("methods", "Methods", methods(), false));
+        blocks.add(new Block.Points(
+                "profileSources",
+                "Sources of the engine's profile",
+                appraisal.session().profile().sources(),
+                false));
+        return new Section("methods", "Methods and standards", "", blocks);
+    }
+
+    private List<String> methods() {
+        List<String> methods = new ArrayList<>();
+        methods.add(
+                "Readings are kept as they were typed, in their unit and resolution; everything else is computed from"
+                        + " them each time. What was not recorded is shown as “–”, never as a default.");
+        if (!appraisal.health().rules().isEmpty()) {
+            methods.add(
+                    "Compression: readings are compared where they were made the same way; each rule stands with its"
+                            + " source. Spread is the highest less the lowest, over the highest.");
+        }
+        if (appraisal.dyno().latestFactor().isPresent()) {
+            methods.add(correction(appraisal.session().standard()));
+        }
+        if (!appraisal.dyno().pulls().isEmpty()) {
+            methods.add("Band power is the mean of power at the wheels over the band, on a grid of 20 rpm; nothing is"
+                    + " shown at speeds a pull did not cover.");
+        }
+        if (!appraisal.changes().changes().isEmpty()) {
+            methods.add("Differences between setups: generalised least squares (Aitken) on 100 times the logarithm of"
+                    + " band power, with a steady drift from pull to pull; until the pulls say otherwise a scatter of"
+                    + " 0.6 % is assumed, worth four pulls. “Holds allowing for all” is Holm's correction for the"
+                    + " number of changes tried.");
+        }
+        return methods;
+    }
+
+    private static String correction(Standard standard) {
+        return standard == Standard.NONE
+                ? "Power is shown as measured, without a correction for the air."
+                : "Power is corrected to " + standard.words() + ": measured power times the factor beside each pull. ±"
+                        + " beside a factor is what the resolution of the readings of the air leaves open.";
+    }
+}
