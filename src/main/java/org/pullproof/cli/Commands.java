@@ -35,7 +35,12 @@ public final class Commands {
 
     /** Every command in the order of the job: the order of the help. */
     private List<Object> subcommands() {
-        return List.of(new NewCommand(tools), new SetCommand(tools), new CheckCommand(tools));
+        return List.of(
+                new NewCommand(tools),
+                new SetCommand(tools),
+                new ProfilesCommand(tools),
+                new TdcCommand(tools),
+                new CheckCommand(tools));
     }
 
     private static void everywhere(CommandLine command) {

@@ -23,7 +23,21 @@ final class ReadingsTable {
     ReadingsTable balance(int round, double fallOfASoundOne) {
         for (int cylinder = 1; cylinder <= engine.cylinders().size(); cylinder++) {
             double drop = engine.drop(cylinder(cylinder), fallOfASoundOne) + 2 * random.nextGaussian();
-            line("balance", cylinder, rounded(Math.max(0, drop), 1) + "rpm", "", "", round, "", "", "", "", "", "hot", "", "");
+            line(
+                    "balance",
+                    cylinder,
+                    rounded(Math.max(0, drop), 1) + "rpm",
+                    "",
+                    "",
+                    round,
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "hot",
+                    "",
+                    "");
         }
         return this;
     }
@@ -31,7 +45,11 @@ final class ReadingsTable {
     /** Compression with all plugs out and the throttle open, first and last stroke. */
     ReadingsTable dry(int... cylinders) {
         for (int cylinder : cylinders) {
-            compression("compression-dry", cylinder, cylinder(cylinder), psi(engine.cranked(cylinder(cylinder), 1)) + "psi");
+            compression(
+                    "compression-dry",
+                    cylinder,
+                    cylinder(cylinder),
+                    psi(engine.cranked(cylinder(cylinder), 1)) + "psi");
         }
         return this;
     }
@@ -53,25 +71,69 @@ final class ReadingsTable {
         for (int cylinder : cylinders) {
             double held = engine.held(cylinder(cylinder), supplyPsi * KPA_A_PSI, orificeMm);
             line(
-                    "leakdown", cylinder, psi(held) + "psi", "", "", 1, rounded(supplyPsi, 1) + "psi", orificeMm + "mm",
-                    cylinder(cylinder).air(), "", "", "warm", "", station());
+                    "leakdown",
+                    cylinder,
+                    psi(held) + "psi",
+                    "",
+                    "",
+                    1,
+                    rounded(supplyPsi, 1) + "psi",
+                    orificeMm + "mm",
+                    cylinder(cylinder).air(),
+                    "",
+                    "",
+                    "warm",
+                    "",
+                    station());
         }
         return this;
     }
 
     /** A word or figure that no physics here makes. */
     ReadingsTable sign(String test, String cylinder, String value) {
-        lines.append(test).append(',').append(cylinder).append(',').append(value).append(",,,,,,,,,,,,,,\n");
+        lines.append(test)
+                .append(',')
+                .append(cylinder)
+                .append(',')
+                .append(value)
+                .append(",,,,,,,,,,,,,,\n");
         return this;
     }
 
     private void line(
-            String test, int cylinder, String value, String first, String strokes, int round, String supply,
-            String orifice, String air, String throttle, String plugs, String warmth, String volts, String station) {
+            String test,
+            int cylinder,
+            String value,
+            String first,
+            String strokes,
+            int round,
+            String supply,
+            String orifice,
+            String air,
+            String throttle,
+            String plugs,
+            String warmth,
+            String volts,
+            String station) {
         String gauge = test.startsWith("compression") ? "screw-in,1psi" : ",";
         lines.append(String.join(
-                        ",", test, Integer.toString(cylinder), value, first, strokes, Integer.toString(round), supply,
-                        orifice, air, throttle, plugs, warmth, volts, station, gauge, ""))
+                        ",",
+                        test,
+                        Integer.toString(cylinder),
+                        value,
+                        first,
+                        strokes,
+                        Integer.toString(round),
+                        supply,
+                        orifice,
+                        air,
+                        throttle,
+                        plugs,
+                        warmth,
+                        volts,
+                        station,
+                        gauge,
+                        ""))
                 .append('\n');
     }
 
