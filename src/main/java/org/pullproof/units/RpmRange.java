@@ -14,10 +14,15 @@ public record RpmRange(int fromRpm, int toRpm) {
     private static final Pattern SHAPE = Pattern.compile("\\s*(\\d{3,5})\\s*[-\u2013]\\s*(\\d{3,5})\\s*rpm\\s*");
 
     public RpmRange {
-        if (fromRpm < 500 || toRpm > 20000 || toRpm - fromRpm < NARROWEST) {
+        if (!possible(fromRpm, toRpm)) {
             throw new IllegalArgumentException("A band lies between 500 and 20000 rpm and is at least " + NARROWEST
                     + " rpm wide, was " + fromRpm + " to " + toRpm);
         }
+    }
+
+    /** Whether these could be the ends of a band. */
+    public static boolean possible(int fromRpm, int toRpm) {
+        return fromRpm >= 500 && toRpm <= 20000 && toRpm - fromRpm >= NARROWEST;
     }
 
     /**
