@@ -6,11 +6,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.app.CheckSession;
+import org.pullproof.app.PullFileReader;
 import org.pullproof.app.SessionDesk;
 import org.pullproof.app.SetFacts;
 import org.pullproof.app.Toolbox;
 import org.pullproof.cli.Commands;
-import org.pullproof.files.BadFileException;
+import org.pullproof.files.CsvFile;
 import org.pullproof.files.ProfileShelf;
 
 /** Builds all objects by hand and starts the command line, which may open the window. */
@@ -41,9 +42,7 @@ public final class Main {
      * @param home the folder with profiles and demo sessions
      */
     public static Toolbox tools(Path home) {
-        SessionDesk desk = new SessionDesk((pull, bytes) -> {
-            throw new BadFileException(pull.file().kept(), "", "pull files are not read yet.");
-        });
+        SessionDesk desk = new SessionDesk(new PullFileReader(new CsvFile()));
         return new Toolbox(
                 new ProfileShelf(home.resolve("profiles")),
                 desk,

@@ -15,7 +15,7 @@ import org.pullproof.weather.Standard;
  * @param trace as measured
  * @param curve on the fixed grid, measured and corrected
  * @param air the reading it is corrected by, if there is one
- * @param factor made from that air
+ * @param factor what the measured figures are multiplied by: made from that air, or 1 where the file is corrected already
  * @param peakMeasuredKw highest measured power, kW
  * @param peakMeasuredRpm where, rpm
  * @param bandMeasuredKw mean measured power over the band, kW; absent if the pull does not cover it
@@ -36,12 +36,12 @@ public record PullFindings(
         flags = List.copyOf(flags);
     }
 
-    /** Peak power corrected to the session's standard, kW; absent without air. */
+    /** Peak power corrected to the session's standard, kW; absent without a factor. */
     public OptionalDouble peakCorrectedKw() {
         return corrected(peakMeasuredKw);
     }
 
-    /** Mean corrected power over the band, kW; absent without air or band. */
+    /** Mean corrected power over the band, kW; absent without a factor or where the band is not covered. */
     public OptionalDouble bandCorrectedKw() {
         return bandMeasuredKw.isPresent() ? corrected(bandMeasuredKw.getAsDouble()) : OptionalDouble.empty();
     }

@@ -1,5 +1,6 @@
 package org.pullproof.dyno;
 
+import java.util.Arrays;
 import org.pullproof.units.Dimension;
 
 /** What a column of a pull file tells. */
@@ -22,5 +23,16 @@ public enum Role {
 
     public Dimension dimension() {
         return dimension;
+    }
+
+    /**
+     * @throws IllegalArgumentException naming the keys there are
+     */
+    public static Role of(String key) {
+        return Arrays.stream(values())
+                .filter(role -> role.key.equals(key))
+                .findFirst()
+                .orElseThrow(
+                        () -> new IllegalArgumentException("a column is rpm, power or torque, was \"" + key + "\""));
     }
 }

@@ -1,5 +1,8 @@
 package org.pullproof.dyno;
 
+import java.util.Arrays;
+import org.pullproof.units.RpmRange;
+
 /**
  * Samples of one pull as measured, in order of rising speed.
  */
@@ -40,5 +43,39 @@ public final class Trace {
 
     public double watt(int i) {
         return watt[i];
+    }
+
+    public double firstRpm() {
+        return rpm[0];
+    }
+
+    public double lastRpm() {
+        return rpm[rpm.length - 1];
+    }
+
+    /** Index of the sample with the highest power; the first of several alike. */
+    int peak() {
+        int peak = 0;
+        for (int i = 1; i < watt.length; i++) {
+            peak = watt[i] > watt[peak] ? i : peak;
+        }
+        return peak;
+    }
+
+    /** Index of the first sample at that speed or above; {@link #size()} if there is none. */
+    int indexFrom(double speed) {
+        int found = Arrays.binarySearch(rpm, speed);
+        return found >= 0 ? found : -found - 1;
+    }
+
+    /** Power at a speed in the measured range, on the straight line between the neighbours, W. */
+    double wattAt(double speed) {
+        int above = Math.max(1, indexFrom(speed));
+        double share = (speed - rpm[above - 1]) / (rpm[above] - rpm[above - 1]);
+        return watt[above - 1] + share * (watt[above] - watt[above - 1]);
+    }
+
+    boolean covers(RpmRange band) {
+        return firstRpm() <= band.fromRpm() && lastRpm() >= band.toRpm();
     }
 }

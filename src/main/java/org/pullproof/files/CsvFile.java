@@ -58,8 +58,7 @@ public final class CsvFile {
                     .map(row -> new Row((int) row.getStartingLineNumber(), row.getFields()))
                     .toList();
         } catch (CsvParseException | IOException unreadable) {
-            throw new BadFileException(
-                    name, "", "the file is not a table of text; save it as CSV, one row a line.");
+            throw new BadFileException(name, "", "the file is not a table of text; save it as CSV, one row a line.");
         }
     }
 
@@ -107,7 +106,10 @@ public final class CsvFile {
 
     private static String utf8OrWestern(byte[] bytes) {
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException notUtf8) {
             return new String(bytes, Charset.forName("windows-1252"));
         }

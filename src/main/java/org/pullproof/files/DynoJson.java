@@ -65,11 +65,14 @@ final class DynoJson {
         place.onlyKeys("role", "header", "unit");
         Role role = place.at("role").oneOf(Role.class);
         String header = place.at("header").text();
-        JsonPlace unit = place.at("unit");
-        String symbol = unit.text();
-        Unit known = Unit.named(symbol)
-                .orElseThrow(() -> unit.problem("\"" + symbol + "\" is no unit known here, such as rpm or kW."));
-        return place.checked(() -> new ColumnChoice(role, header, known));
+        Optional<Unit> unit = place.maybe("unit", DynoJson::unit);
+        return place.checked(() -> new ColumnChoice(role, header, unit));
+    }
+
+    private static Unit unit(JsonPlace place) throws BadFileException {
+        String symbol = place.text();
+        return Unit.named(symbol)
+                .orElseThrow(() -> place.problem("\"" + symbol + "\" is no unit known here, such as rpm or kW."));
     }
 
     static Map<String, Object> write(DynoDay day) {
@@ -113,7 +116,7 @@ final class DynoJson {
         return new JsonObject()
                 .key("role", column.role())
                 .put("header", column.header())
-                .put("unit", column.unit().symbol())
+                .text("unit", column.unit().map(Unit::symbol))
                 .entries();
     }
 }

@@ -69,8 +69,9 @@ public final class AirCheck {
         double celsius = typed.si() - Unit.CELSIUS.offset();
         return celsius >= COLDEST_CELSIUS && celsius <= HOTTEST_CELSIUS
                 ? Optional.empty()
-                : Optional.of(typed + " is not a temperature of intake air: it lies between −40 °C and 90 °C (−40 °F and"
-                        + " 194 °F).");
+                : Optional.of(
+                        typed + " is not a temperature of intake air: it lies between −40 °C and 90 °C (−40 °F and"
+                                + " 194 °F).");
     }
 
     private static Optional<String> humidityProblem(TypedAir.Humidity humidity) {
@@ -101,8 +102,9 @@ public final class AirCheck {
         Pressure total = air.barometer().station();
         return vapour.pascal() < total.pascal()
                 ? Optional.empty()
-                : Optional.of("The vapour alone would have " + shown(vapour.pascal(), Unit.KPA) + ", more than the whole "
-                        + shown(total.pascal(), Unit.KPA) + ": check the temperature and the humidity.");
+                : Optional.of(
+                        "The vapour alone would have " + shown(vapour.pascal(), Unit.KPA) + ", more than the whole "
+                                + shown(total.pascal(), Unit.KPA) + ": check the temperature and the humidity.");
     }
 
     private static Optional<String> placeProblem(TypedAir.Barometer barometer, Quantity elevation) {
@@ -119,12 +121,14 @@ public final class AirCheck {
             return Optional.empty();
         }
         Pressure ifSetting = StandardAtmosphere.station(typed.pressure(), elevation.si());
-        return Optional.of(near(ifSetting, usual)
-                ? typed + " at " + elevation + " looks like an altimeter setting: the station pressure there would be "
-                        + shown(ifSetting.pascal(), typed.unit()) + "."
-                : typed + " cannot be the station pressure at " + elevation + ": it lies between "
-                        + shown(usual.pascal() - WEATHER_KPA * 1e3, typed.unit()) + " and "
-                        + shown(usual.pascal() + WEATHER_KPA * 1e3, typed.unit()) + " there.");
+        return Optional.of(
+                near(ifSetting, usual)
+                        ? typed + " at " + elevation
+                                + " looks like an altimeter setting: the station pressure there would be "
+                                + shown(ifSetting.pascal(), typed.unit()) + "."
+                        : typed + " cannot be the station pressure at " + elevation + ": it lies between "
+                                + shown(usual.pascal() - WEATHER_KPA * 1e3, typed.unit()) + " and "
+                                + shown(usual.pascal() + WEATHER_KPA * 1e3, typed.unit()) + " there.");
     }
 
     private static boolean near(Pressure pressure, Pressure usual) {

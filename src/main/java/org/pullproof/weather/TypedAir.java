@@ -141,7 +141,8 @@ public record TypedAir(Barometer barometer, Quantity temperature, Humidity humid
 
             @Override
             public Pressure vapour(Temperature air) {
-                return new Pressure(Math.max(0, share.si()) * MoistAir.saturation(air).pascal());
+                return new Pressure(
+                        Math.max(0, share.si()) * MoistAir.saturation(air).pascal());
             }
 
             @Override

@@ -17,7 +17,15 @@ class CsvFileTest {
     private final CsvFile file = new CsvFile();
 
     @ParameterizedTest
-    @ValueSource(strings = {"a,b\n1,2\n", "a;b\n1;2\n", "a\tb\n1\t2\n", "a,b\r\n1,2\r\n", "\"a\",\"b\"\n\"1\",\"2\"", "a,b\r1,2"})
+    @ValueSource(
+            strings = {
+                "a,b\n1,2\n",
+                "a;b\n1;2\n",
+                "a\tb\n1\t2\n",
+                "a,b\r\n1,2\r\n",
+                "\"a\",\"b\"\n\"1\",\"2\"",
+                "a,b\r1,2"
+            })
     void separatorQuotesAndLineEndsAreFound(String text) throws BadFileException {
         assertThat(rows(text)).containsExactly(new Row(1, List.of("a", "b")), new Row(2, List.of("1", "2")));
     }
@@ -29,7 +37,8 @@ class CsvFileTest {
 
     @Test
     void aPreambleWithCommasDoesNotHideTheTabs() throws BadFileException {
-        assertThat(rows("Air: 24.1 C, 98.4 kPa, 46 %\n\nrpm\tkW\n2000\t43\n2025\t44\n").get(1))
+        assertThat(rows("Air: 24.1 C, 98.4 kPa, 46 %\n\nrpm\tkW\n2000\t43\n2025\t44\n")
+                        .get(1))
                 .isEqualTo(new Row(3, List.of("rpm", "kW")));
     }
 
@@ -49,7 +58,8 @@ class CsvFileTest {
     @ParameterizedTest
     @ValueSource(strings = {"UTF-16LE", "UTF-16BE", "UTF-8"})
     void aByteOrderMarkTellsTheEncoding(String charset) throws BadFileException {
-        byte[] bytes = ("\uFEFFn °,µ\n1,2\n").getBytes(Charset.forName(charset));
+        String marked = "\uFEFFn °,µ\n1,2\n";
+        byte[] bytes = marked.getBytes(Charset.forName(charset));
         assertThat(file.rows("pull.csv", bytes).get(0).cells()).containsExactly("n °", "µ");
     }
 
@@ -62,7 +72,8 @@ class CsvFileTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "  \n\n \t\n"})
     void anEmptyFileIsSaid(String text) {
-        assertThatThrownBy(() -> rows(text)).hasMessage("pull.csv: the file is empty; a table with a header row is expected.");
+        assertThatThrownBy(() -> rows(text))
+                .hasMessage("pull.csv: the file is empty; a table with a header row is expected.");
     }
 
     @Test

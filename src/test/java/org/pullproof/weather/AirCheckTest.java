@@ -87,8 +87,9 @@ class AirCheckTest {
     }
 
     private List<String> problems(String pressure, String temperature, String humidity, String elevation) {
-        Optional<Quantity> place =
-                Optional.of(elevation).filter(text -> !text.isEmpty()).map(text -> Quantity.parse(text, Dimension.LENGTH));
+        Optional<Quantity> place = Optional.of(elevation)
+                .filter(text -> !text.isEmpty())
+                .map(text -> Quantity.parse(text, Dimension.LENGTH));
         return check.problems(TypedAir.of(Readings.air(pressure, temperature, humidity)), place);
     }
 }

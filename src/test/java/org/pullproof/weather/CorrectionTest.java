@@ -22,7 +22,8 @@ class CorrectionTest {
 
     @ParameterizedTest
     @CsvFileSource(resources = GRID, numLinesToSkip = 1)
-    void saeJ607AgreesWithTheGrid(double t, double rh, double p, double pv, double dry, double conventional, double j607) {
+    void saeJ607AgreesWithTheGrid(
+            double t, double rh, double p, double pv, double dry, double conventional, double j607) {
         assertThat(correction.value(Standard.SAE_J607, air(t, p, pv))).isCloseTo(j607, within(PRINTED));
     }
 
@@ -151,12 +152,9 @@ class CorrectionTest {
     @Test
     void anAltimeterSettingGivesTheFactorOfItsStationPressure() {
         TypedAir airfield = new TypedAir(
-                new TypedAir.Barometer.Altimeter(
-                        Quantity.of("1013", Unit.HPA),
-                        Quantity.of("1588", Unit.M)),
+                new TypedAir.Barometer.Altimeter(Quantity.of("1013", Unit.HPA), Quantity.of("1588", Unit.M)),
                 Quantity.of("25", Unit.CELSIUS),
-                new TypedAir.Humidity.Relative(
-                        Quantity.of("40", Unit.PERCENT)));
+                new TypedAir.Humidity.Relative(Quantity.of("40", Unit.PERCENT)));
         double station = correction
                 .factor(Standard.ISO_1585, Readings.air("836.2549hPa", "25C", "40%"))
                 .value();

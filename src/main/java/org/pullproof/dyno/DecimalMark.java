@@ -1,0 +1,49 @@
+package org.pullproof.dyno;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+
+/** Which character parts the whole from the fraction in a table; the other one may part thousands. */
+enum DecimalMark {
+    POINT('.', ','),
+    COMMA(',', '.');
+
+    private static final Pattern FIGURE = Pattern.compile("[+\\-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+\\-]?\\d{1,3})?");
+
+    private final char mark;
+    private final char other;
+
+    DecimalMark(char mark, char other) {
+        this.mark = mark;
+        this.other = other;
+    }
+
+    /**
+     * Decides by the cells of a table. A comma is the decimal mark unless the point is seen as one; where both occur, the one
+     * that cannot part thousands (it stands last, or without three digits behind it) is the decimal mark.
+     */
+    static DecimalMark of(List<String> cells) {
+        boolean commas = cells.stream().anyMatch(cell -> cell.indexOf(',') >= 0);
+        boolean points = cells.stream().anyMatch(cell -> cell.indexOf('.') >= 0);
+        if (!commas) {
+            return POINT;
+        }
+        if (!points) {
+            return COMMA;
+        }
+        return cells.stream().anyMatch(cell -> cell.matches(".*,\\d*") && !cell.matches(".*,\\d{3}")) ? COMMA : POINT;
+    }
+
+    /** The figure in the cell; empty if it is none. */
+    OptionalDouble read(String cell) {
+        String plain = cell.replace('\u2212', '-').replaceAll("[\u00a0\u202f ']", "");
+        if (plain.matches("[+\\-]?\\d{1,3}(\\" + other + "\\d{3})+(\\" + mark + "\\d*)?")) {
+            plain = plain.replace(String.valueOf(other), "");
+        }
+        String figure = plain.replace(mark, '.');
+        boolean known = plain.indexOf(other) < 0 && FIGURE.matcher(figure).matches();
+        double value = known ? Double.parseDouble(figure) : Double.NaN;
+        return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+    }
+}
