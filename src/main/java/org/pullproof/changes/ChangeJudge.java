@@ -28,9 +28,9 @@ public final class ChangeJudge {
             List<PullFindings> pulls,
             double smallestDifferencePercent,
             Figures figures) {
-        boolean measured = PullSequence.lacksAir(pulls);
-        PullSequence counted = PullSequence.of(pulls, pull -> true, measured);
-        ChangeWords words = new ChangeWords(setups, pulls, counted, smallestDifferencePercent, figures);
+        Basis basis = Basis.of(pulls);
+        PullSequence counted = PullSequence.of(pulls, pull -> true, basis);
+        ChangeWords words = new ChangeWords(setups, counted, smallestDifferencePercent, figures);
         List<Comparison> comparisons = Comparison.of(setups, changes, appeared(pulls));
         if (counted.entries().isEmpty()) {
             return withoutFigures(comparisons, pulls, words);
@@ -43,7 +43,7 @@ public final class ChangeJudge {
                 OptionalDouble.of(fits.all().scatter()),
                 OptionalDouble.of(meanDrift(fits)),
                 fits.all().degrees(),
-                measured,
+                basis == Basis.MEASURED,
                 judged,
                 unjudged(comparisons, pulls, counted, words),
                 baseline(counted, presentSetup).map(tried::judge),
@@ -56,7 +56,7 @@ public final class ChangeJudge {
 
     private static ChangeLedger withoutFigures(
             List<Comparison> comparisons, List<PullFindings> pulls, ChangeWords words) {
-        PullSequence none = PullSequence.of(List.of(), pull -> true, false);
+        PullSequence none = PullSequence.of(List.of(), pull -> true, Basis.CORRECTED);
         return new ChangeLedger(
                 words.answer(List.of()),
                 OptionalDouble.empty(),
@@ -84,7 +84,7 @@ public final class ChangeJudge {
     private static Unjudged unjudged(Comparison pair, String empty, List<PullFindings> pulls, ChangeWords words) {
         List<PullFindings> spoiled = pulls.stream()
                 .filter(pull -> pull.pull().setup().equals(empty) && !pull.excluded())
-                .filter(Flagged::spoils)
+                .filter(Flagged::tellsWhyNotCompared)
                 .toList();
         return new Unjudged(
                 words.name(pair),

@@ -21,22 +21,22 @@ final class ChangeWords {
     private final String standard;
     private final List<PullFindings> withoutAir;
 
-    ChangeWords(List<Setup> setups, List<PullFindings> pulls, PullSequence counted, double smallest, Figures figures) {
+    ChangeWords(List<Setup> setups, PullSequence counted, double smallest, Figures figures) {
         this.setups = setups;
         this.counted = counted;
         this.smallest = smallest;
         this.figures = figures;
-        this.withoutAir = pulls.stream()
-                .filter(PullSequence::counts)
-                .filter(pull -> pull.bandCorrectedKw().isEmpty())
+        this.withoutAir = counted.entries().stream()
+                .map(PullSequence.Entry::pull)
+                .filter(pull -> pull.factor().isEmpty())
                 .toList();
         this.standard = standard(counted);
     }
 
     private static String standard(PullSequence counted) {
-        return counted.measured() || counted.entries().isEmpty()
-                ? "not corrected"
-                : counted.entries().get(0).pull().standardWords();
+        return counted.entries().isEmpty()
+                ? ""
+                : counted.basis().standardWords(counted.entries().get(0).pull());
     }
 
     /**
@@ -64,7 +64,7 @@ final class ChangeWords {
     }
 
     String noneCounts(String setup, List<PullFindings> spoiled) {
-        return "No pull of " + setupName(setup) + " can be compared: " + Flagged.named(spoiled) + ".";
+        return "No pull of " + setupName(setup) + " can be compared: " + Flagged.explained(spoiled) + ".";
     }
 
     /** One call in words. */
@@ -182,7 +182,7 @@ final class ChangeWords {
     }
 
     private String onMeasured() {
-        return withoutAir.isEmpty()
+        return counted.basis() != Basis.MEASURED
                 ? ""
                 : " Judged on measured power, since the air is missing for "
                         + Wording.list(

@@ -14,7 +14,7 @@ import org.pullproof.dyno.PullFindings;
  */
 record Fits(PullSequence counted, ChangeFit all, PullSequence clean, Optional<ChangeFit> second) {
     static Fits of(List<PullFindings> pulls, PullSequence counted) {
-        PullSequence clean = PullSequence.of(pulls, pull -> !Flagged.spoils(pull), counted.measured());
+        PullSequence clean = PullSequence.of(pulls, pull -> !Flagged.spoils(pull), counted.basis());
         boolean differs = clean.entries().size() < counted.entries().size();
         return new Fits(
                 counted,

@@ -15,9 +15,9 @@ import org.pullproof.dyno.PullFindings;
  *
  * @param entries the pulls that count
  * @param settings ids of their setups in order of first appearance; the place in this list is the number in the fit
- * @param measured whether measured power stands in, because a pull that counts has no air
+ * @param basis which figure of a pull is compared
  */
-record PullSequence(List<Entry> entries, List<String> settings, boolean measured) {
+record PullSequence(List<Entry> entries, List<String> settings, Basis basis) {
     PullSequence {
         entries = List.copyOf(entries);
         settings = List.copyOf(settings);
@@ -30,39 +30,24 @@ record PullSequence(List<Entry> entries, List<String> settings, boolean measured
         }
     }
 
-    /** Whether a pull has a figure and no person took it out. */
-    static boolean counts(PullFindings pull) {
-        return !pull.excluded()
-                && pull.bandMeasuredKw().isPresent()
-                && pull.bandMeasuredKw().getAsDouble() > 0;
-    }
-
     /**
      * @param all every pull in order of time
      * @param wanted which of those that count are taken
-     * @param measured whether to take measured power
+     * @param basis which figure to take
      */
-    static PullSequence of(List<PullFindings> all, Predicate<PullFindings> wanted, boolean measured) {
+    static PullSequence of(List<PullFindings> all, Predicate<PullFindings> wanted, Basis basis) {
         Numbering numbering = new Numbering();
         List<Entry> entries = new ArrayList<>();
         for (PullFindings pull : all) {
             numbering.next(pull);
-            if (counts(pull) && wanted.test(pull)) {
-                entries.add(new Entry(pull, numbering.observe(pull, 100 * Math.log(kilowatt(pull, measured)))));
+            if (basis.counts(pull) && wanted.test(pull)) {
+                entries.add(new Entry(
+                        pull,
+                        numbering.observe(
+                                pull, 100 * Math.log(basis.kilowatt(pull).orElseThrow()))));
             }
         }
-        return new PullSequence(entries, List.copyOf(numbering.settings.keySet()), measured);
-    }
-
-    /** Whether a pull that counts has no air. */
-    static boolean lacksAir(List<PullFindings> all) {
-        return all.stream()
-                .filter(PullSequence::counts)
-                .anyMatch(pull -> pull.bandCorrectedKw().isEmpty());
-    }
-
-    private static double kilowatt(PullFindings pull, boolean measured) {
-        return (measured ? pull.bandMeasuredKw() : pull.bandCorrectedKw()).orElseThrow();
+        return new PullSequence(entries, List.copyOf(numbering.settings.keySet()), basis);
     }
 
     List<Observation> observations() {
@@ -87,7 +72,7 @@ record PullSequence(List<Entry> entries, List<String> settings, boolean measured
     /** Mean band power of a setup's pulls, kW. */
     double meanKilowatt(String setup) {
         return pullsOf(setup).stream()
-                .mapToDouble(pull -> kilowatt(pull, measured))
+                .mapToDouble(pull -> basis.kilowatt(pull).orElseThrow())
                 .average()
                 .orElseThrow();
     }

@@ -46,9 +46,12 @@ public record PullFindings(
         return bandMeasuredKw.isPresent() ? corrected(bandMeasuredKw.getAsDouble()) : OptionalDouble.empty();
     }
 
-    /** The standard its corrected power is on, in words; "not corrected" without air. */
+    /** The standard its figures are on, in words: that of its file or that of its air; "not corrected" without either. */
     public String standardWords() {
-        return factor.map(Factor::standard).orElse(Standard.NONE).words();
+        return pull.correctedAlready()
+                .or(() -> factor.map(Factor::standard))
+                .orElse(Standard.NONE)
+                .words();
     }
 
     private OptionalDouble corrected(double kilowatt) {

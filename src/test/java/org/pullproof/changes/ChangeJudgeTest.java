@@ -11,6 +11,7 @@ import org.pullproof.dyno.PullFindings;
 import org.pullproof.engine.Setup;
 import org.pullproof.units.Figures;
 import org.pullproof.units.UnitSystem;
+import org.pullproof.weather.Standard;
 
 class ChangeJudgeTest {
     private static final Figures US = new Figures(UnitSystem.US);
@@ -187,6 +188,38 @@ class ChangeJudgeTest {
                 .list());
         assertThat(ledger.onMeasured()).isFalse();
         assertThat(only(ledger).beforeKw()).isCloseTo(105, within(1e-9));
+    }
+
+    @Test
+    void filesAllCorrectedToOneOtherStandardAreComparedOnThatStandard() {
+        ChangeLedger ledger = judge(new Pulls()
+                .alreadyOn(Standard.SAE_J607, "A", 100)
+                .alreadyOn(Standard.SAE_J607, "B", 104)
+                .list());
+        assertThat(ledger.onMeasured()).isFalse();
+        assertThat(only(ledger).call()).isEqualTo(Call.GAIN);
+        assertThat(only(ledger).sentence()).contains("SAE J607");
+    }
+
+    @Test
+    void filesCorrectedToTheSessionsStandardStandBesideOurs() {
+        ChangeLedger ledger = judge(
+                new Pulls().alreadyOn(Standard.SAE_J1349, "A", 100).on("B", 104).list());
+        assertThat(only(ledger).call()).isEqualTo(Call.GAIN);
+    }
+
+    /** Figures of two standards differ by up to 4 % in the same air, see 01_power_correction_grid.csv. */
+    @Test
+    void figuresOfTwoStandardsAreNeverCompared() {
+        ChangeLedger ledger = judge(new Pulls()
+                .on("A", 100, 100.1)
+                .alreadyOn(Standard.SAE_J607, "B", 104)
+                .list());
+        assertThat(ledger.changes()).isEmpty();
+        assertThat(ledger.unjudged()).singleElement().satisfies(spoiled -> {
+            assertThat(spoiled.call()).isEqualTo(Call.SPOILED);
+            assertThat(spoiled.sentence()).contains("already corrected to SAE J607");
+        });
     }
 
     @Test

@@ -48,6 +48,12 @@ final class Pulls {
         return add(setup, OptionalDouble.empty(), Optional.of(1.0), Optional.empty(), List.of(flag));
     }
 
+    Pulls alreadyOn(Standard standard, String setup, double kilowatt) {
+        Optional<Double> factor = standard == Standard.SAE_J1349 ? Optional.of(1.0) : Optional.empty();
+        String flag = "corrected: the file's figures are already corrected to " + standard.words() + ".";
+        return add(setup, OptionalDouble.of(kilowatt), factor, Optional.empty(), List.of(flag), Optional.of(standard));
+    }
+
     Pulls nextDay() {
         time = time.plusDays(1);
         return this;
@@ -63,13 +69,23 @@ final class Pulls {
             Optional<Double> factor,
             Optional<String> excluded,
             List<String> flags) {
+        return add(setup, kilowatt, factor, excluded, flags, Optional.empty());
+    }
+
+    private Pulls add(
+            String setup,
+            OptionalDouble kilowatt,
+            Optional<Double> factor,
+            Optional<String> excluded,
+            List<String> flags,
+            Optional<Standard> already) {
         int number = 1
                 + (int) made.stream()
                         .filter(pull -> pull.pull().setup().equals(setup))
                         .count();
         time = time.plusMinutes(5);
         PullFile file = new PullFile("pull.csv", "pull.csv", "0".repeat(64));
-        Pull pull = new Pull(setup, number, file, time, List.of(), Optional.empty(), excluded);
+        Pull pull = new Pull(setup, number, file, time, List.of(), already, excluded);
         made.add(new PullFindings(
                 pull,
                 setup + "-" + number,
