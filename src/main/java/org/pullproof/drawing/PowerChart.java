@@ -14,6 +14,7 @@ import org.pullproof.drawing.Shape.Anchor;
 import org.pullproof.drawing.Shape.Point;
 import org.pullproof.drawing.Shape.Stroke;
 import org.pullproof.dyno.DynoFindings;
+import org.pullproof.dyno.PowerCurve;
 import org.pullproof.engine.Setup;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Shown;
@@ -116,7 +117,7 @@ public final class PowerChart {
 
     private String standardWords() {
         String standard = curves.corrected() ? content.standard().words() : "not corrected";
-        return standard + " · not smoothed, every 20 rpm";
+        return standard + " · smoothed over " + PowerCurve.SMOOTHING + " rpm";
     }
 
     private void panel(Frame frame, Shown shown, String title, String detail, Value value) {

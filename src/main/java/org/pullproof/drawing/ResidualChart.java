@@ -129,14 +129,10 @@ public final class ResidualChart {
         }
         pen.path(line, Stroke.of(Ink.BLUE, 1.6));
         String words = "drift " + Figures.signedPercent(driftPercent, 2) + " a pull";
-        double under = Math.min(
-                height - BOTTOM - 4, y.of(residuals.get(residuals.size() - 1).driftPercent()) - 8);
-        pen.text(
-                words,
-                width - RIGHT - 2,
-                Math.max(TOP + 12, under),
-                Anchor.END,
-                Lettering.STRONG.in(Ink.BLUE).onHalo());
+        Lettering as = Lettering.STRONG.in(Ink.BLUE).onHalo();
+        double from = width - RIGHT - as.widthOf(words) - 12;
+        boolean lineIsHigh = line.stream().anyMatch(point -> point.x() > from && point.y() < TOP + 24);
+        pen.text(words, width - RIGHT - 2, lineIsHigh ? height - BOTTOM - 6 : TOP + 14, Anchor.END, as);
     }
 
     private void dot(int i, boolean base) {

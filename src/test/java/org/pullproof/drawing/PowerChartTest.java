@@ -52,7 +52,7 @@ class PowerChartTest {
         assertThat(chart.words())
                 .contains(
                         "Power at the wheels, hp",
-                        "SAE J1349 · not smoothed, every 20 rpm",
+                        "SAE J1349 · smoothed over 120 rpm",
                         "Torque at the wheels, lb-ft",
                         "Difference from base, %");
     }
@@ -74,7 +74,7 @@ class PowerChartTest {
 
         Picture chart = new Picture(PowerChart.of(content(Pulls.findings(List.of(airless))), 562, 488));
 
-        assertThat(chart.words()).contains("not corrected · not smoothed, every 20 rpm");
+        assertThat(chart.words()).contains("not corrected · smoothed over 120 rpm");
     }
 
     @Test

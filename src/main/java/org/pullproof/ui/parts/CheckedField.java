@@ -28,6 +28,7 @@ public class CheckedField<T> extends VBox {
     private Consumer<T> onTaken = taken -> {};
     private Runnable onForgotten = () -> {};
     private String kept = "";
+    private String judged = "";
 
     /**
      * @param name what is asked, for people who cannot see the label beside it
@@ -42,7 +43,7 @@ public class CheckedField<T> extends VBox {
         getChildren().add(field);
         field.setOnAction(entered -> take());
         field.focusedProperty().addListener((of, before, focused) -> {
-            if (!focused) {
+            if (!focused && !field.getText().strip().equals(judged)) {
                 take();
             }
         });
@@ -59,6 +60,7 @@ public class CheckedField<T> extends VBox {
     /** Shows a text that is known to be good, and forgets a refusal. */
     public final void show(String text) {
         kept = text;
+        judged = text;
         field.setText(text);
         accept();
         value.set(text.isBlank() ? Optional.empty() : Optional.of(reader.apply(text)));
@@ -77,6 +79,7 @@ public class CheckedField<T> extends VBox {
     /** Reads the entry now; returns whether it stands. */
     public final boolean take() {
         String text = field.getText().strip();
+        judged = text;
         if (text.equals(kept)) {
             accept();
             return true;
@@ -94,8 +97,9 @@ public class CheckedField<T> extends VBox {
         }
     }
 
-    /** Marks the entry as refused and says why; it stays as typed. */
+    /** Marks the entry as refused and says why; it stays as typed, and refused until it is taken again. */
     public final void refuse(String why) {
+        judged = field.getText().strip();
         sentence.setText(why);
         if (!getChildren().contains(sentence)) {
             getChildren().add(sentence);

@@ -1,0 +1,13 @@
+package org.pullproof.ui.health;
+
+import org.pullproof.health.Reading;
+import org.pullproof.ui.shell.Act;
+
+/** What the sheet Health does to the session. */
+public interface HealthActs {
+    /** Adds a reading to those there are. */
+    Act record(Reading reading);
+
+    /** Takes a reading away; undo brings it back. */
+    Act remove(Reading reading);
+}

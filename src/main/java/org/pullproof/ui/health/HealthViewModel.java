@@ -1,0 +1,203 @@
+package org.pullproof.ui.health;
+
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.pullproof.advice.Appraisal;
+import org.pullproof.drawing.EnginePlan;
+import org.pullproof.drawing.FiringStrip;
+import org.pullproof.engine.EngineProfile;
+import org.pullproof.health.HealthFindings.CylinderFindings;
+import org.pullproof.health.Reading;
+import org.pullproof.health.TestKind;
+import org.pullproof.ui.health.ReadingRules.RefusedEntry;
+import org.pullproof.ui.shell.SessionViewModel;
+import org.pullproof.units.Shown;
+
+/** State and decisions of the sheet Health: tiles, the chosen cylinder with its readings, entry, whole engine. */
+public final class HealthViewModel {
+    private static final DateTimeFormatter TAKEN = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ROOT);
+
+    private final SessionViewModel model;
+    private final ReadingRules rules;
+    private final HealthActs acts;
+    private final ReadingEntry entry;
+
+    /**
+     * One line of the list of readings.
+     *
+     * @param reading as kept
+     * @param test its name
+     * @param value what was read
+     * @param how how it was made
+     * @param taken when
+     */
+    public record Row(Reading reading, String test, String value, String how, String taken) {}
+
+    public HealthViewModel(SessionViewModel model, ReadingRules rules, HealthActs acts) {
+        this.model = model;
+        this.rules = rules;
+        this.acts = acts;
+        this.entry = new ReadingEntry(this::engine, () -> model.look().figures().system());
+        entry.testProperty().set(firstUnread());
+    }
+
+    SessionViewModel model() {
+        return model;
+    }
+
+    public ReadingEntry entry() {
+        return entry;
+    }
+
+    private Appraisal appraisal() {
+        return model.appraisal();
+    }
+
+    public EngineProfile engine() {
+        return model.session().profile();
+    }
+
+    /** The first of the three great tests of which nothing was read. */
+    private TestKind firstUnread() {
+        Set<TestKind> read =
+                model.session().readings().stream().map(Reading::test).collect(Collectors.toSet());
+        return Stream.of(TestKind.BALANCE, TestKind.COMPRESSION_DRY, TestKind.LEAKDOWN)
+                .filter(test -> !read.contains(test))
+                .findFirst()
+                .orElse(TestKind.COMPRESSION_DRY);
+    }
+
+    /** What the tile of a cylinder says. */
+    public Tile tile(int cylinder) {
+        return appraisal().health().cylinders().stream()
+                .filter(findings -> findings.number() == cylinder)
+                .findFirst()
+                .map(findings -> Tile.of(findings, appraisal().figures()))
+                .orElseGet(() -> Tile.notMeasured(cylinder));
+    }
+
+    /** Rows of cylinders as they lie on the plan, the upper one first, each from front to rear. */
+    public List<List<Integer>> rows() {
+        return EnginePlan.fromTop(engine()).stream()
+                .map(bank -> bank.cylinders())
+                .toList();
+    }
+
+    /** The words on the crank: firing order, units, and strokes where all are equal. */
+    public String crankWords() {
+        String unit = appraisal().figures().unit(Shown.COMPRESSION).symbol();
+        List<Integer> strokes = appraisal().health().cylinders().stream()
+                .map(CylinderFindings::strokes)
+                .filter(OptionalInt::isPresent)
+                .map(OptionalInt::getAsInt)
+                .distinct()
+                .toList();
+        String counted = strokes.size() == 1 ? ", " + strokes.get(0) + " strokes" : "";
+        return FiringStrip.words(engine().firing()) + " · drop rpm · pressures " + unit + counted;
+    }
+
+    /** What was read of the chosen cylinder, the latest first. */
+    public List<Row> readings() {
+        List<Row> rows = model.session().readings().stream()
+                .filter(reading -> concerns(reading, entry.cylinderProperty().get()))
+                .map(HealthViewModel::row)
+                .collect(Collectors.toList());
+        java.util.Collections.reverse(rows);
+        return rows;
+    }
+
+    private static boolean concerns(Reading reading, int cylinder) {
+        boolean allOfIt = reading.cylinder().isEmpty();
+        return allOfIt ? reading.test() == TestKind.WORK : reading.cylinder().getAsInt() == cylinder;
+    }
+
+    private static Row row(Reading reading) {
+        return new Row(
+                reading,
+                reading.test().words(),
+                ReadingWords.value(reading),
+                ReadingWords.how(reading),
+                reading.time().format(TAKEN));
+    }
+
+    /** Whether anything was read of this engine. */
+    public boolean anythingRead() {
+        return !model.session().readings().isEmpty();
+    }
+
+    public List<WholeEngine> wholeEngine() {
+        return WholeEngine.of(appraisal().health());
+    }
+
+    /** How many humps of the starter current were read: "6 of 8". */
+    public String starterHumps() {
+        long read = model.session().readings().stream()
+                .filter(reading -> reading.test() == TestKind.STARTER_CURRENT)
+                .map(Reading::cylinder)
+                .distinct()
+                .count();
+        return read == 0 ? Tile.NOT_MEASURED : read + " of " + engine().cylinders();
+    }
+
+    /**
+     * Keeps what was typed and goes on to the next cylinder.
+     *
+     * @throws RefusedEntry naming the column and what would be right; nothing is lost then
+     */
+    public void keep() {
+        Reading reading = rules.read(entry.cells());
+        model.act(acts.record(reading));
+        entry.next();
+    }
+
+    /**
+     * Keeps a reading of the whole engine.
+     *
+     * @throws IllegalArgumentException with a sentence if it cannot be read
+     */
+    public void keepWhole(TestKind test, String typed) {
+        model.act(acts.record(
+                rules.read(Map.of("test", test.key(), "value", whole(test).read(EntryColumn.VALUE, typed)))));
+    }
+
+    /** Reads an entry of the strip as it will be recorded. */
+    String readWhole(TestKind test, String typed) {
+        return whole(test).read(EntryColumn.VALUE, typed);
+    }
+
+    private ReadingEntry whole(TestKind test) {
+        ReadingEntry of =
+                new ReadingEntry(this::engine, () -> model.look().figures().system());
+        of.testProperty().set(test);
+        return of;
+    }
+
+    public void remove(Reading reading) {
+        model.act(acts.remove(reading));
+    }
+
+    /** The cylinders as a table, to be copied. */
+    public String table() {
+        String head = Stream.concat(
+                        Stream.of("cylinder", "words"),
+                        tile(1).values().stream().map(Tile.Value::name))
+                .collect(Collectors.joining("\t"));
+        return Stream.iterate(1, number -> number <= engine().cylinders(), number -> number + 1)
+                .map(this::tile)
+                .map(HealthViewModel::line)
+                .collect(Collectors.joining("\n", head + "\n", "\n"));
+    }
+
+    private static String line(Tile tile) {
+        return Stream.concat(
+                        Stream.of(String.valueOf(tile.number()), tile.words()),
+                        tile.values().stream().map(Tile.Value::figure))
+                .collect(Collectors.joining("\t"));
+    }
+}

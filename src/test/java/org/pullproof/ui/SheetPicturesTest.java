@@ -1,0 +1,65 @@
+package org.pullproof.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.pullproof.HeadlessFx;
+import org.pullproof.app.OpenSession;
+import org.pullproof.health.TestKind;
+import org.pullproof.session.Edit;
+import org.pullproof.ui.health.HealthPictures;
+import org.pullproof.ui.parts.Fonts;
+import org.pullproof.ui.shell.MainView;
+import org.pullproof.ui.shell.SessionViewModel;
+import org.pullproof.ui.shell.Sheet;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+/** Draws every sheet at the sizes of the look, on paper and at night; no words may be cut short. */
+@ExtendWith({HeadlessFx.class, ApplicationExtension.class})
+class SheetPicturesTest {
+    @Start
+    void open(Stage stage) {
+        Fonts.load();
+        stage.show();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1280, 800, false", "1280, 800, true", "1280, 720, false", "1920, 1080, false"})
+    void health(double width, double height, boolean night) {
+        OpenSession open = UiFixture.after(
+                UiFixture.open(),
+                new Edit(
+                        "Record",
+                        now -> now.withReadings(List.of(
+                                SheetFixture.compression(6, 92),
+                                SheetFixture.compression(6, 95),
+                                SheetFixture.sign(TestKind.OBSERVATION, "no-knock")))));
+        SessionViewModel model = SheetFixture.model(
+                open, (now, figures) -> SheetFixture.withHealth(now, figures, SheetFixture.oneLow(now)));
+        picture("health", model, HealthPictures.sheet(model, 6), width, height, night);
+    }
+
+    private void picture(String name, SessionViewModel model, Sheet sheet, double width, double height, boolean night) {
+        model.stageProperty().set(sheet.stage());
+        Scene scene = Snapshots.onFx(() -> scene(model, sheet, width, height, night));
+        Snapshots.write(scene, name + "-" + (int) width + "x" + (int) height + (night ? "-night" : ""));
+        assertThat(Snapshots.cutShort(scene.getRoot())).isEmpty();
+    }
+
+    /** The scene stands alone: the screen without a display is only 1280 by 800. */
+    private static Scene scene(SessionViewModel model, Sheet sheet, double width, double height, boolean night) {
+        MainView view = new MainView(model, List.of(sheet), () -> {});
+        Scene scene = new Scene(view, width, height);
+        scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");
+        if (night) {
+            view.getStyleClass().add("night");
+        }
+        return scene;
+    }
+}

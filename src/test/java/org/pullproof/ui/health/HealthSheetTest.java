@@ -1,0 +1,133 @@
+package org.pullproof.ui.health;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.pullproof.HeadlessFx;
+import org.pullproof.advice.Appraisal;
+import org.pullproof.app.OpenSession;
+import org.pullproof.health.HealthFindings;
+import org.pullproof.health.HealthFindings.CylinderFindings;
+import org.pullproof.health.HealthFindings.State;
+import org.pullproof.health.Reading;
+import org.pullproof.ui.SheetFixture;
+import org.pullproof.ui.UiFixture;
+import org.pullproof.ui.shell.SessionViewModel;
+import org.pullproof.units.Figures;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+@ExtendWith({HeadlessFx.class, ApplicationExtension.class})
+class HealthSheetTest {
+    private VBox page;
+    private HealthViewModel model;
+
+    @Start
+    void open(Stage stage) {
+        SessionViewModel session = SheetFixture.model(UiFixture.open(), HealthSheetTest::appraise);
+        model = new HealthViewModel(session, HealthViewModelTest::read, new TypedReadings());
+        model.entry().testProperty().set(org.pullproof.health.TestKind.COMPRESSION_DRY);
+        HealthSheet sheet = new HealthSheet(model, test -> List.of("Fuel and ignition off."));
+        page = new VBox(sheet.node());
+        Scene scene = new Scene(page, 828, 600);
+        scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");
+        stage.setScene(scene);
+        stage.show();
+    }
+
+    /** Shows each dry reading on its tile and says level. */
+    private static Appraisal appraise(OpenSession open, Figures figures) {
+        HealthFindings none = UiFixture.appraise(open, figures).health();
+        List<CylinderFindings> cylinders = new ArrayList<>();
+        for (Reading reading : open.session().readings()) {
+            if (reading instanceof Reading.Compression compression) {
+                cylinders.add(level(compression));
+            }
+        }
+        return SheetFixture.withHealth(
+                open,
+                figures,
+                new HealthFindings(
+                        none.verdict(),
+                        none.answer(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        OptionalDouble.empty(),
+                        List.of(),
+                        cylinders,
+                        List.of()));
+    }
+
+    private static CylinderFindings level(Reading.Compression compression) {
+        return new CylinderFindings(
+                compression.cylinder().orElseThrow(),
+                State.LEVEL,
+                "level with the others",
+                Optional.of(compression.gauge()),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Set.of(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                List.of());
+    }
+
+    @Test
+    void aReadingTypedByKeysStandsOnItsTileAndTheNextCylinderWaits(FxRobot robot) {
+        robot.interact(() -> page.lookup("#entry-value").requestFocus());
+
+        robot.write("158").type(KeyCode.ENTER).write("162").type(KeyCode.ENTER);
+
+        assertThat(figures("158")).isEqualTo(1);
+        assertThat(figures("162")).isEqualTo(1);
+        assertThat(model.entry().cylinderProperty().get()).isEqualTo(3);
+    }
+
+    @Test
+    void arrowsAndEnterOpenACylinderForEntry(FxRobot robot) {
+        robot.interact(() -> page.lookup(".tile").requestFocus());
+
+        robot.type(KeyCode.RIGHT).type(KeyCode.DOWN).type(KeyCode.ENTER);
+        robot.write("92").type(KeyCode.ENTER);
+
+        assertThat(model.tile(4).values()).extracting(Tile.Value::figure).contains("92");
+    }
+
+    @Test
+    void aRefusedReadingStaysInItsFieldWithASentence(FxRobot robot) {
+        robot.interact(() -> page.lookup("#entry-value").requestFocus());
+
+        robot.write("1580").type(KeyCode.ENTER);
+
+        assertThat(robot.lookup(".refusal").queryAs(Label.class).getText()).contains("more than any engine reads");
+        assertThat(robot.lookup("#entry-value").queryTextInputControl().getText())
+                .isEqualTo("1580");
+    }
+
+    private long figures(String figure) {
+        return page.lookupAll(".tile-figure").stream()
+                .filter(node -> ((Label) node).getText().equals(figure))
+                .count();
+    }
+}

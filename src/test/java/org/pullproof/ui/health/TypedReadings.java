@@ -1,0 +1,29 @@
+package org.pullproof.ui.health;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.pullproof.health.Reading;
+import org.pullproof.session.Edit;
+import org.pullproof.ui.UiFixture;
+import org.pullproof.ui.shell.Act;
+
+/** Acts that keep readings in the document and write nothing to the disk. */
+final class TypedReadings implements HealthActs {
+    @Override
+    public Act record(Reading reading) {
+        return open -> UiFixture.after(open, new Edit("Record a reading", session -> {
+            List<Reading> longer = new ArrayList<>(session.readings());
+            longer.add(reading);
+            return session.withReadings(longer);
+        }));
+    }
+
+    @Override
+    public Act remove(Reading reading) {
+        return open -> UiFixture.after(open, new Edit("Remove a reading", session -> {
+            List<Reading> shorter = new ArrayList<>(session.readings());
+            shorter.remove(reading);
+            return session.withReadings(shorter);
+        }));
+    }
+}
