@@ -3,6 +3,7 @@ package org.pullproof.changes;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.distribution.TDistribution;
 import org.pullproof.units.Sentence;
 
 /**
@@ -32,6 +33,18 @@ public record ChangeLedger(
         changes = List.copyOf(changes);
         unjudged = List.copyOf(unjudged);
         residuals = List.copyOf(residuals);
+    }
+
+    /**
+     * Half width of the range in which 90 of 100 pulls of an unchanged engine lie around its true power, percent: t(0.95, ν)·s
+     * with the scatter s and the degrees of freedom ν of the fit. Drift and the step at each new setup come on top. Source: own
+     * derivation from the fit's model; absent without pulls.
+     */
+    public OptionalDouble ribbonPercent() {
+        return repeatabilityPercent.isPresent() && degreesOfFreedom > 0
+                ? OptionalDouble.of(repeatabilityPercent.getAsDouble()
+                        * new TDistribution(degreesOfFreedom).inverseCumulativeProbability(0.95))
+                : OptionalDouble.empty();
     }
 
     /**

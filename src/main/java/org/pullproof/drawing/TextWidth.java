@@ -6,14 +6,14 @@ package org.pullproof.drawing;
  * <p>Advance widths by class of character, read off the fonts of the look; within 12 % of them for the words of charts
  * ({@code TextWidthTest} measures the fonts themselves).
  */
-final class TextWidth {
+public final class TextWidth {
     private static final String SLIM = "iljtfrI.,:;|!'·()[] \u00a0-";
     private static final String BROAD = "mwMWOQG@%→";
 
     private TextWidth() {}
 
     /** Width in px. */
-    static double of(String words, Typeface face, double size, int weight) {
+    public static double of(String words, Typeface face, double size, int weight) {
         double narrow = words.chars().mapToDouble(TextWidth::share).sum();
         double familyFactor = face == Typeface.NARROW ? 1 : 1.16;
         double weightFactor = weight >= 600 ? 1.05 : weight >= 500 ? 1.02 : 1;

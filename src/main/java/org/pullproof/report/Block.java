@@ -2,6 +2,7 @@ package org.pullproof.report;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.pullproof.drawing.Drawing;
 import org.pullproof.units.Sentence;
@@ -58,7 +59,7 @@ public sealed interface Block {
         }
 
         /** The same rows for people: a column in which nothing was recorded only takes room from the others. */
-        Table withoutEmptyColumns() {
+        public Table withoutEmptyColumns() {
             int[] kept = IntStream.range(0, columns.size())
                     .filter(i -> rows.stream().anyMatch(row -> row.get(i).recorded()))
                     .toArray();
@@ -78,14 +79,24 @@ public sealed interface Block {
      * @param key for programs, with the unit of its values: {@code dryKpa}
      * @param head for people, with the unit where every cell has the same
      * @param align which side its words stand on
+     * @param axis drawn under the head where its cells are drawn
      */
-    record Column(String key, String head, Align align) {
-        public static Column words(String key, String head) {
-            return new Column(key, head, Align.LEFT);
+    record Column(String key, String head, Align align, Optional<Drawing> axis) {
+        static Column words(String key, String head) {
+            return new Column(key, head, Align.LEFT, Optional.empty());
         }
 
-        public static Column figures(String key, String head) {
-            return new Column(key, head, Align.RIGHT);
+        static Column figures(String key, String head) {
+            return new Column(key, head, Align.RIGHT, Optional.empty());
+        }
+
+        static Column drawn(String key, String head, Drawing axis) {
+            return new Column(key, head, Align.LEFT, Optional.of(axis));
+        }
+
+        /** Whether its words stand on the right. */
+        public boolean right() {
+            return align == Align.RIGHT;
         }
     }
 

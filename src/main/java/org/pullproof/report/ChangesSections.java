@@ -1,5 +1,6 @@
 package org.pullproof.report;
 
+import static org.pullproof.report.Block.Column.drawn;
 import static org.pullproof.report.Block.Column.figures;
 import static org.pullproof.report.Block.Column.words;
 
@@ -10,11 +11,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.pullproof.advice.Appraisal;
+import org.pullproof.car.Fact;
 import org.pullproof.changes.Call;
 import org.pullproof.changes.Change;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.changes.JudgedChange;
 import org.pullproof.changes.Unjudged;
+import org.pullproof.drawing.CallMark;
+import org.pullproof.drawing.IntervalStrip;
+import org.pullproof.drawing.ResidualChart;
 import org.pullproof.engine.Setup;
 import org.pullproof.report.ReportModel.Section;
 import org.pullproof.units.Figures;
@@ -23,6 +28,14 @@ import org.pullproof.units.Shown;
 
 /** Every change with its interval and call, and the fit behind them. */
 record ChangesSections(Appraisal appraisal, Wording wording) {
+    private static final double STRIP_WIDTH = 236;
+    private static final double STRIP_HEIGHT = 40;
+    private static final double RESIDUALS_HEIGHT = 170;
+    private static final double AXIS_HEIGHT = 16;
+
+    /** Smallest difference worth paying for where the owner told none, percent (power-change method, section 3). */
+    private static final double SMALLEST_UNLESS_TOLD = 1;
+
     /** The ledger; nothing before a change is judged. */
     Optional<Section> inShort() {
         ChangeLedger ledger = appraisal.changes();
@@ -43,8 +56,10 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
         if (ledger.residuals().isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Section("fit", "The fit behind the changes", howJudged(ledger), List.of(residuals(ledger))));
+        Block picture = new Block.Picture(
+                ResidualChart.of(ledger, appraisal.session().setups(), Paper.CONTENT_WIDTH, RESIDUALS_HEIGHT));
+        return Optional.of(new Section(
+                "fit", "The fit behind the changes", howJudged(ledger), List.of(picture, residuals(ledger))));
     }
 
     private String howJudged(ChangeLedger ledger) {
@@ -64,6 +79,7 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
 
     private Block changes(ChangeLedger ledger) {
         String power = wording.unit(Shown.POWER);
+        IntervalStrip strips = new IntervalStrip(ledger.changes(), smallest(), STRIP_WIDTH);
         return new Block.Table(
                 "changes",
                 "",
@@ -71,11 +87,14 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
                         words("name", "Change"),
                         figures("beforeKw", "Before, " + power),
                         figures("afterKw", "After, " + power),
-                        words("differencePercent", "Difference, 90" + Figures.NO_BREAK_SPACE + "% interval"),
+                        drawn(
+                                "differencePercent",
+                                "Difference, 90" + Figures.NO_BREAK_SPACE + "% interval",
+                                strips.axis(AXIS_HEIGHT)),
                         words("call", "Call"),
                         words("cost", "Cost")),
                 Stream.concat(
-                                ledger.changes().stream().map(this::row),
+                                ledger.changes().stream().map(change -> row(change, strips)),
                                 ledger.unjudged().stream().map(ChangesSections::row))
                         .toList());
     }
@@ -91,21 +110,31 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
     }
 
     private static Cell call(Call call, String sentence) {
-        return Cell.words(capital(call.words()) + ". " + sentence);
+        return Cell.words(capital(call.words()) + ". " + sentence).marked(CallMark.of(call));
+    }
+
+    private double smallest() {
+        return appraisal
+                .session()
+                .car()
+                .quantity(Fact.SMALLEST_DIFFERENCE)
+                .map(told -> told.si() * 100)
+                .orElse(SMALLEST_UNLESS_TOLD);
     }
 
     private static String capital(String words) {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    private List<Cell> row(JudgedChange change) {
+    private List<Cell> row(JudgedChange change, IntervalStrip strips) {
         return List.of(
                 Cell.words(named(change.change(), change.name())),
                 wording.power(OptionalDouble.of(change.beforeKw())),
                 wording.power(OptionalDouble.of(change.afterKw())),
                 Cell.figure(
-                        Wording.interval(change.differencePercent(), change.low(), change.high()),
-                        change.differencePercent()),
+                                Wording.interval(change.differencePercent(), change.low(), change.high()),
+                                change.differencePercent())
+                        .drawn(strips.strip(change, STRIP_HEIGHT)),
                 call(change.call(), change.sentence()),
                 Cell.words(change.change().flatMap(Change::cost).map(Figures::money)));
     }

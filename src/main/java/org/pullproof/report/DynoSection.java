@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pullproof.advice.Appraisal;
+import org.pullproof.drawing.Drawing;
+import org.pullproof.drawing.PowerChart;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.DynoFindings;
 import org.pullproof.dyno.PullFindings;
@@ -21,6 +23,7 @@ import org.pullproof.weather.Factor;
 /** The dyno days: the air, every pull with its file, factor and flags, and the mean of each setup. */
 record DynoSection(Appraisal appraisal, Wording wording) {
     private static final int DIGEST_SHOWN = 12;
+    private static final double CURVES_HEIGHT = 500;
 
     /** Nothing before the first day. */
     Optional<Section> section() {
@@ -29,7 +32,9 @@ record DynoSection(Appraisal appraisal, Wording wording) {
         }
         DynoFindings dyno = appraisal.dyno();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Paragraph(dyno.answer()));
+        if (!dyno.pulls().isEmpty()) {
+            blocks.add(new Block.Picture(curves()));
+        }
         blocks.add(air());
         if (!dyno.pulls().isEmpty()) {
             appraisal.session().days().stream()
@@ -40,6 +45,17 @@ record DynoSection(Appraisal appraisal, Wording wording) {
             blocks.add(setups());
         }
         return Optional.of(new Section("dyno", "Dyno days", band(), blocks));
+    }
+
+    private Drawing curves() {
+        PowerChart.Content content = new PowerChart.Content(
+                appraisal.dyno(),
+                appraisal.session().setups(),
+                Optional.empty(),
+                appraisal.changes().ribbonPercent(),
+                appraisal.session().standard(),
+                wording.figures());
+        return PowerChart.of(content, Paper.CONTENT_WIDTH, CURVES_HEIGHT);
     }
 
     private String band() {

@@ -11,10 +11,13 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.pullproof.advice.Appraisal;
+import org.pullproof.drawing.Drawing;
+import org.pullproof.drawing.TilePlan;
 import org.pullproof.health.AirPlace;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.Rule;
+import org.pullproof.health.HealthFindings.State;
 import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
 import org.pullproof.report.ReportModel.Section;
@@ -28,9 +31,9 @@ record HealthSections(Appraisal appraisal, Wording wording) {
     Section inShort() {
         HealthFindings health = appraisal.health();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(cylinders());
+        blocks.add(new Block.Picture(tiles()));
         points("reasons", "Why", health.reasons()).ifPresent(blocks::add);
-        points("remarks", "To be said beside it", health.remarks()).ifPresent(blocks::add);
+        points("remarks", "Also to be said", health.remarks()).ifPresent(blocks::add);
         points(
                         "missing",
                         "Not yet read",
@@ -46,6 +49,9 @@ record HealthSections(Appraisal appraisal, Wording wording) {
     /** The rules and the readings as typed; nothing if nothing was read. */
     Optional<Section> inFull() {
         List<Block> blocks = new ArrayList<>();
+        if (appraisal.health().cylinders().stream().anyMatch(one -> one.state() != State.NOT_MEASURED)) {
+            blocks.add(cylinders());
+        }
         if (!appraisal.health().rules().isEmpty()) {
             blocks.add(rules());
         }
@@ -58,6 +64,11 @@ record HealthSections(Appraisal appraisal, Wording wording) {
         return blocks.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Section("readings", "Readings of its health", spread(), blocks));
+    }
+
+    private Drawing tiles() {
+        return TilePlan.of(
+                appraisal.session().profile(), appraisal.health().cylinders(), wording.figures(), Paper.CONTENT_WIDTH);
     }
 
     private String howMade() {
@@ -121,7 +132,7 @@ record HealthSections(Appraisal appraisal, Wording wording) {
     }
 
     private static Cell leak(CylinderFindings cylinder) {
-        return new Cell(Cell.words(cylinder.leakWords()).words(), cylinder.leakPercent(), Optional.empty());
+        return Cell.of(cylinder.leakWords().orElse(""), cylinder.leakPercent());
     }
 
     private static String places(CylinderFindings cylinder) {

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.pullproof.drawing.Drawing;
 import org.pullproof.drawing.Ink;
 import org.pullproof.drawing.Shape;
+import org.pullproof.drawing.TextWidth;
 import org.pullproof.drawing.Typeface;
 
 /**
@@ -26,10 +27,17 @@ public final class SvgPainter {
 
     /** An element to stand inside a page. */
     public String paint(Drawing drawing) {
+        long width = whole(drawing.width());
+        long height = whole(drawing.height());
         String shapes = drawing.shapes().stream().map(this::shape).collect(Collectors.joining());
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" width=\"" + px(drawing.width()) + "\" height=\""
-                + px(drawing.height()) + "\" viewBox=\"0 0 " + px(drawing.width()) + " " + px(drawing.height()) + "\">"
-                + "<title>" + Inert.xml(drawing.title()) + "</title>" + shapes + "</svg>";
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" width=\"" + width + "\" height=\"" + height
+                + "\" viewBox=\"0 0 " + width + " " + height + "\"><title>" + Inert.xml(drawing.title()) + "</title>"
+                + shapes + "</svg>";
+    }
+
+    /** The PDF writer takes a size with decimals for none at all. */
+    private static long whole(double length) {
+        return (long) Math.ceil(length);
     }
 
     /** A file of its own: the sheet painted behind the drawing, so it can be read on any ground. */
@@ -85,7 +93,7 @@ public final class SvgPainter {
     }
 
     private String text(Shape.Text text) {
-        return "<text x=\"" + px(text.x()) + "\" y=\"" + px(text.y()) + "\" font-family=\"" + family(text.face())
+        return "<text x=\"" + px(text.x()) + "\" y=\"" + px(text.y()) + "\" font-family=\"" + families(text)
                 + "\" font-size=\"" + px(text.size()) + "\" font-weight=\"" + text.weight() + "\" text-anchor=\""
                 + text.anchor().name().toLowerCase(Locale.ROOT) + "\"" + fill(Optional.of(text.ink())) + ">"
                 + Inert.xml(text.words()) + "</text>";
@@ -93,7 +101,7 @@ public final class SvgPainter {
 
     /** A rectangle of the sheet's colour behind a label; its width is estimated, SVG cannot measure words. */
     private String halo(Shape.Text text) {
-        double width = text.words().length() * text.size() * meanAdvance(text.face());
+        double width = TextWidth.of(text.words(), text.face(), text.size(), text.weight());
         double left = switch (text.anchor()) {
             case START -> text.x();
             case MIDDLE -> text.x() - width / 2;
@@ -109,12 +117,13 @@ public final class SvgPainter {
                 Optional.of(Ink.SHEET)));
     }
 
-    /** Mean advance of a letter in em: a little over what an English label measures in the typefaces of the look. */
-    private static double meanAdvance(Typeface face) {
-        return switch (face) {
-            case TEXT -> 0.5;
-            case NARROW -> 0.45;
-            case VOICE -> 0.5;
+    /** A heavier weight is asked for by its own family first: some readers find it by no other way. */
+    private static String families(Shape.Text text) {
+        String family = family(text.face());
+        return switch (text.weight()) {
+            case 600 -> "'" + family + " SemiBold', '" + family + "'";
+            case 500 -> "'" + family + " Medium', '" + family + "'";
+            default -> family;
         };
     }
 
