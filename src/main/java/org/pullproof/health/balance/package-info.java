@@ -1,0 +1,5 @@
+/** Drop of speed with one cylinder off. Start with {@link org.pullproof.health.balance.BalanceTest}. */
+@NullMarked
+package org.pullproof.health.balance;
+
+import org.jspecify.annotations.NullMarked;
