@@ -1,4 +1,4 @@
-/** Drop of speed with one cylinder off. Start with {@link org.pullproof.health.balance.BalanceTest}. */
+/** Drop of speed with one cylinder off. Start with {@link org.pullproof.health.balance.BalanceDrops}. */
 @NullMarked
 package org.pullproof.health.balance;
 

@@ -1,5 +1,5 @@
 /** Cranking compression: which readings compare, the rules of the trade, altitude. Start with {@link
- * org.pullproof.health.compression.CompressionTest}. */
+ * org.pullproof.health.compression.Comparison}. */
 @NullMarked
 package org.pullproof.health.compression;
 

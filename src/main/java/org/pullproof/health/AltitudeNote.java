@@ -1,0 +1,53 @@
+package org.pullproof.health;
+
+import java.util.List;
+import java.util.Optional;
+import org.pullproof.engine.Geometry;
+import org.pullproof.health.compression.SeaLevel;
+import org.pullproof.units.Figures;
+import org.pullproof.units.Quantity;
+import org.pullproof.units.Shown;
+
+/** What thin air explains of low readings, so that altitude is never taken for a fault. */
+final class AltitudeNote {
+    /** Middle of the exponents of cranking, from memory. */
+    private static final double MIDDLE_EXPONENT = (SeaLevel.LEAST_EXPONENT + SeaLevel.GREATEST_EXPONENT) / 2;
+
+    private AltitudeNote() {}
+
+    /** A sentence where the station pressure was recorded and is low; the readings are the dry ones that compare. */
+    static Optional<String> of(Evidence evidence, HealthLimits limits) {
+        List<Reading.Compression> readings = evidence.comparison().alike().values().stream()
+                .filter(reading -> reading.conditions().station().isPresent())
+                .toList();
+        double station = readings.stream()
+                .flatMap(reading -> reading.conditions().station().stream())
+                .mapToDouble(Quantity::si)
+                .average()
+                .orElse(Double.MAX_VALUE);
+        return station >= limits.thinAirKpa() * 1e3
+                ? Optional.empty()
+                : Optional.of(sentence(readings, station, evidence.profile().geometry(), evidence.figures()));
+    }
+
+    private static String sentence(
+            List<Reading.Compression> readings, double station, Geometry geometry, Figures figures) {
+        double mean = readings.stream()
+                .mapToDouble(reading -> reading.gauge().si())
+                .average()
+                .orElseThrow();
+        double restated = SeaLevel.restated(mean, station);
+        double taken = SeaLevel.expected(geometry, SeaLevel.PRESSURE, MIDDLE_EXPONENT)
+                - SeaLevel.expected(geometry, station, MIDDLE_EXPONENT);
+        double least = SeaLevel.expected(geometry, SeaLevel.PRESSURE, SeaLevel.LEAST_EXPONENT);
+        String air = "At " + figures.of(station, Shown.AIR_PRESSURE) + " the thin air takes about "
+                + figures.of(taken, Shown.COMPRESSION) + "; restated for sea level the mean of "
+                + figures.of(mean, Shown.COMPRESSION) + " is " + figures.of(restated, Shown.COMPRESSION) + ". ";
+        return air
+                + (restated >= least
+                        ? "That explains the low figures."
+                        : "That explains a part only: from this geometry about "
+                                + figures.of(least, Shown.COMPRESSION)
+                                + " or more would be expected (exponent from memory).");
+    }
+}

@@ -1,0 +1,34 @@
+package org.pullproof.health;
+
+/**
+ * The limits that the assessor judges by. They stand in {@code health-limits.json}, each with where it comes from; most are
+ * judgement of this project.
+ *
+ * @param lowShareOfHighest a dry compression below this percent of the highest is low
+ * @param doubtBelowOthers a dry compression this many percent below the median of the others is in doubt
+ * @param repeatApart repeats of one compression reading further apart than this percent of the larger are read again
+ * @param oilHelpsGain a wet reading that rises this many percent more than those of level cylinders was helped by oil
+ * @param crankingVolts cranking below this voltage makes readings low, V
+ * @param thinAirKpa below this station pressure altitude is explained, kPa
+ * @param suspectLeak a leak above this percent on the reference tester is cause to suspect the cylinder
+ * @param weakDrop a drop this many percent below the median of the others is weak
+ * @param weakScatter and this many times the scatter of repeats and of the others
+ * @param deadDrop a drop below this percent of the median of the others is no pull at all
+ * @param oilFailsPsi oil pressure at hot idle below this fails, psi
+ * @param oilPlainPsi oil pressure at hot idle from here needs no second sign, psi
+ * @param lowHump a starter hump below this percent of the highest is in doubt
+ */
+public record HealthLimits(
+        double lowShareOfHighest,
+        double doubtBelowOthers,
+        double repeatApart,
+        double oilHelpsGain,
+        double crankingVolts,
+        double thinAirKpa,
+        double suspectLeak,
+        double weakDrop,
+        double weakScatter,
+        double deadDrop,
+        double oilFailsPsi,
+        double oilPlainPsi,
+        double lowHump) {}

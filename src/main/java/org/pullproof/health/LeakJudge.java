@@ -1,0 +1,122 @@
+package org.pullproof.health;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.pullproof.health.leakdown.LeakReading;
+import org.pullproof.units.Figures;
+
+/** What the leak-down reading of one cylinder says. */
+final class LeakJudge {
+    private final Evidence evidence;
+    private final HealthLimits limits;
+
+    LeakJudge(Evidence evidence, HealthLimits limits) {
+        this.evidence = evidence;
+        this.limits = limits;
+    }
+
+    /** How a leak-down reading stands. */
+    enum Standing {
+        NOT_READ,
+        WITHIN,
+        /** A zone that reaches over the limit. */
+        MAY_LEAK,
+        /** Above the limit, and nobody listened or nothing was heard. */
+        LEAKS_UNHEARD,
+        LEAKS
+    }
+
+    Standing standing(int cylinder) {
+        Optional<LeakReading> leak = Optional.ofNullable(evidence.leaks().get(cylinder));
+        if (leak.isEmpty()) {
+            return Standing.NOT_READ;
+        }
+        if (leak.get().above(limits.suspectLeak())) {
+            return air(cylinder).isEmpty() ? Standing.LEAKS_UNHEARD : Standing.LEAKS;
+        }
+        return leak.get().mayBeAbove(limits.suspectLeak()) ? Standing.MAY_LEAK : Standing.WITHIN;
+    }
+
+    Set<AirPlace> air(int cylinder) {
+        return listened(cylinder).orElse(Set.of());
+    }
+
+    /** Where air was heard; empty if nobody listened. */
+    private Optional<Set<AirPlace>> listened(int cylinder) {
+        return Optional.ofNullable(evidence.leakReadings().get(cylinder)).flatMap(Reading.Leakdown::air);
+    }
+
+    /** {@code air at the exhaust and the crankcase}. */
+    String airWords(int cylinder) {
+        return "air at "
+                + Phrase.list(air(cylinder).stream()
+                        .sorted()
+                        .map(place -> place == AirPlace.NEIGHBOUR ? "the neighbour's plug hole" : "the " + place.key())
+                        .toList());
+    }
+
+    Optional<Ground> ground(int cylinder) {
+        return switch (standing(cylinder)) {
+            case NOT_READ, WITHIN -> Optional.empty();
+            case MAY_LEAK ->
+                Optional.of(Ground.doubts(
+                        "", told(cylinder) + ", which may be more than " + limit() + "; a tester with figures tells."));
+            case LEAKS_UNHEARD ->
+                Optional.of(Ground.doubts(
+                        "",
+                        told(cylinder)
+                                + (listened(cylinder).isPresent()
+                                        ? ", yet no air was heard"
+                                        : ", and nobody listened where the air goes")
+                                + "; " + suspect()));
+            case LEAKS ->
+                Optional.of(Ground.fails(
+                        "", told(cylinder) + ", " + airWords(cylinder) + ": " + paths(cylinder) + ". " + suspect()));
+        };
+    }
+
+    private String told(int cylinder) {
+        LeakReading leak = Optional.ofNullable(evidence.leaks().get(cylinder)).orElseThrow();
+        String restated = leak.referencePercent().isPresent()
+                ? " (" + Figures.percent(leak.referencePercent().getAsDouble(), 0) + " on the reference tester)"
+                : "";
+        return "Cylinder " + cylinder + ": leak-down " + leak.words() + restated;
+    }
+
+    private String limit() {
+        return Figures.percent(limits.suspectLeak(), 0);
+    }
+
+    private String suspect() {
+        return "More than " + limit() + " is cause to suspect the cylinder (FAA AC 43.13-1B).";
+    }
+
+    private String paths(int cylinder) {
+        return air(cylinder).stream()
+                .sorted()
+                .map(place -> path(place, cylinder))
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+
+    /** Where the air is heard tells its path: common practice, no source. */
+    private String path(AirPlace place, int cylinder) {
+        return switch (place) {
+            case CRANKCASE -> "it passes the rings";
+            case EXHAUST -> "an exhaust valve, " + heldOpen(cylinder);
+            case INTAKE -> "an intake valve, " + heldOpen(cylinder);
+            case NEIGHBOUR -> "the gasket to the neighbour";
+            case COOLANT -> "the gasket or a crack to the coolant";
+        };
+    }
+
+    /** The cheapest cause first: lash is checked before any talk of a valve job. */
+    private String heldOpen(int cylinder) {
+        return switch (evidence.word(cylinder, TestKind.LASH).orElse("")) {
+            case "in-spec" -> "which leaks: its lash is in spec";
+            case "tight" -> "held open: its lash is tight; set it and read again";
+            default -> "leaking or held open: check the lash before any valve job";
+        };
+    }
+}
