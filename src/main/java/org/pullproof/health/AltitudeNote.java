@@ -27,27 +27,38 @@ final class AltitudeNote {
                 .orElse(Double.MAX_VALUE);
         return station >= limits.thinAirKpa() * 1e3
                 ? Optional.empty()
-                : Optional.of(sentence(readings, station, evidence.profile().geometry(), evidence.figures()));
+                : Optional.of(sentence(readings, station, evidence.profile().geometry(), limits, evidence.figures()));
     }
 
     private static String sentence(
-            List<Reading.Compression> readings, double station, Geometry geometry, Figures figures) {
+            List<Reading.Compression> readings,
+            double station,
+            Geometry geometry,
+            HealthLimits limits,
+            Figures figures) {
         double mean = readings.stream()
                 .mapToDouble(reading -> reading.gauge().si())
                 .average()
                 .orElseThrow();
         double restated = SeaLevel.restated(mean, station);
-        double taken = SeaLevel.expected(geometry, SeaLevel.PRESSURE, MIDDLE_EXPONENT)
-                - SeaLevel.expected(geometry, station, MIDDLE_EXPONENT);
         double least = SeaLevel.expected(geometry, SeaLevel.PRESSURE, SeaLevel.LEAST_EXPONENT);
         String air = "At " + figures.of(station, Shown.AIR_PRESSURE) + " the thin air takes about "
-                + figures.of(taken, Shown.COMPRESSION) + "; restated for sea level the mean of "
+                + figures.of(taken(geometry, station, MIDDLE_EXPONENT), Shown.COMPRESSION) + " ("
+                + figures.bare(taken(geometry, station, SeaLevel.LEAST_EXPONENT), Shown.COMPRESSION) + " to "
+                + figures.bare(taken(geometry, station, SeaLevel.GREATEST_EXPONENT), Shown.COMPRESSION)
+                + "); restated for sea level the mean of "
                 + figures.of(mean, Shown.COMPRESSION) + " is " + figures.of(restated, Shown.COMPRESSION) + ". ";
         return air
-                + (restated >= least
+                + (restated >= least * (1 - limits.shortOfExpected() / 100)
                         ? "That explains the low figures."
-                        : "That explains a part only: from this geometry about "
-                                + figures.of(least, Shown.COMPRESSION)
-                                + " or more would be expected (exponent from memory).");
+                        : "That explains a part only: " + (geometry.assumed() ? "the assumed" : "this")
+                                + " geometry leads to expect " + figures.of(least, Shown.COMPRESSION)
+                                + " or more (exponent from memory).");
+    }
+
+    /** What a tight cylinder reads less at that pressure than at sea level, Pa. */
+    private static double taken(Geometry geometry, double station, double exponent) {
+        return SeaLevel.expected(geometry, SeaLevel.PRESSURE, exponent)
+                - SeaLevel.expected(geometry, station, exponent);
     }
 }

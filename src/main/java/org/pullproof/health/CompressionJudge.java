@@ -141,7 +141,7 @@ final class CompressionJudge {
             case NOT_COMPARABLE ->
                 Optional.of(Ground.doubts(
                         "",
-                        who + shown(cylinder) + " is not comparable: " + whyNot(cylinder)
+                        who + shown(cylinder) + " does not compare: " + whyNot(cylinder)
                                 + "; read it again like the others."));
             case ALONE, NOT_READ, LEVEL -> Optional.empty();
         };
@@ -153,14 +153,18 @@ final class CompressionJudge {
                 + Figures.percent(100 * dryPascal(cylinder).orElse(0) / levels.highest(), 0) + " of the highest, "
                 + figures.of(levels.highest(), Shown.COMPRESSION) + "; at least "
                 + Figures.percent(limits.lowShareOfHighest(), 0)
-                + " is asked for (Army TM 5-4210-230-14&P-1, Addendum 2)." + oilSentence(cylinder);
+                + " is asked for (Army TM 5-4210-230-14&P-1, Addendum 2)." + oilSentence(cylinder)
+                + lowNeighbour(cylinder)
+                        .map(other -> " Cylinder " + other
+                                + " beside it is low too: a gasket between them does that; listen at its plug hole.")
+                        .orElse("");
     }
 
     private String oilSentence(int cylinder) {
         if (netOilGain(cylinder).isEmpty()) {
             return "";
         }
-        String wet = figures.of(pascal(evidence.wet(), cylinder).orElse(0), Shown.COMPRESSION);
+        String wet = shown(evidence.wet(), cylinder);
         return oilHelps(cylinder)
                 ? " Oil brings it to " + wet + ": the rings or the bore."
                 : " Oil does not help (" + wet + "): not the rings.";
@@ -182,14 +186,22 @@ final class CompressionJudge {
     }
 
     private String shown(int cylinder) {
-        return figures.of(dryPascal(cylinder).orElse(0), Shown.COMPRESSION);
+        return shown(evidence.dry(), cylinder);
+    }
+
+    private String shown(Map<Integer, Reading.Compression> readings, int cylinder) {
+        return Optional.ofNullable(readings.get(cylinder)).map(this::shown).orElse("");
+    }
+
+    private String shown(Reading.Compression reading) {
+        return ReadingWords.asRead(reading.gauge(), Shown.COMPRESSION, figures);
     }
 
     private String allShown(int cylinder) {
         return Phrase.list(evidence.chapters().present(cylinder).stream()
                 .filter(reading -> reading.test() == TestKind.COMPRESSION_DRY)
                 .map(Reading.Compression.class::cast)
-                .map(reading -> figures.of(reading.gauge().si(), Shown.COMPRESSION))
+                .map(this::shown)
                 .toList());
     }
 }

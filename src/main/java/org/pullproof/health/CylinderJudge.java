@@ -11,9 +11,7 @@ import org.pullproof.health.balance.BalanceDrops;
 import org.pullproof.health.compression.SeaLevel;
 import org.pullproof.health.leakdown.LeakReading;
 import org.pullproof.units.Figures;
-import org.pullproof.units.Quantity;
 import org.pullproof.units.Shown;
-import org.pullproof.units.Unit;
 
 /** Brings the tests of one cylinder together: its state, its words, its grounds. */
 final class CylinderJudge {
@@ -34,10 +32,8 @@ final class CylinderJudge {
 
     CylinderFindings findings(int cylinder) {
         Standing standing = standing(cylinder);
-        Optional<Reading.Compression> dry =
-                Optional.ofNullable(evidence.dry().get(cylinder));
-        Optional<LeakReading> leakReading =
-                Optional.ofNullable(evidence.leaks().get(cylinder));
+        Optional<Reading.Compression> dry = Optional.ofNullable(evidence.dry().get(cylinder));
+        Optional<LeakReading> leakReading = Optional.ofNullable(evidence.leaks().get(cylinder));
         Optional<Double> drop = Optional.ofNullable(evidence.drops().means().get(cylinder));
         return new CylinderFindings(
                 cylinder,
@@ -63,8 +59,7 @@ final class CylinderJudge {
         return dry
                 .flatMap(reading -> reading.conditions()
                         .station()
-                        .map(station ->
-                                SeaLevel.restated(reading.gauge().si(), station.si())))
+                        .map(station -> SeaLevel.restated(reading.gauge().si(), station.si())))
                 .stream()
                 .mapToDouble(pascal -> pascal)
                 .findFirst();
@@ -79,7 +74,8 @@ final class CylinderJudge {
     }
 
     private List<String> before(int cylinder) {
-        String work = evidence.chapters().lastWork(cylinder).map(Reading.Work::what).orElse("");
+        String work =
+                evidence.chapters().lastWork(cylinder).map(Reading.Work::what).orElse("");
         return evidence.chapters().before(cylinder).stream()
                 .map(reading -> ReadingWords.of(reading, evidence.figures()) + ", before " + workWords(work) + ".")
                 .toList();
@@ -90,9 +86,7 @@ final class CylinderJudge {
     }
 
     private Standing standing(int cylinder) {
-        return failing(cylinder)
-                .or(() -> doubtful(cylinder))
-                .orElseGet(() -> quiet(cylinder));
+        return failing(cylinder).or(() -> doubtful(cylinder)).orElseGet(() -> quiet(cylinder));
     }
 
     private Optional<Standing> failing(int cylinder) {
@@ -190,16 +184,18 @@ final class CylinderJudge {
 
     private BalanceDrops.Pull pull(int cylinder) {
         return evidence.drops()
-                .judge(
-                        cylinder,
-                        new BalanceDrops.Limits(limits.weakDrop(), limits.weakScatter(), limits.deadDrop()));
+                .judge(cylinder, new BalanceDrops.Limits(limits.weakDrop(), limits.weakScatter(), limits.deadDrop()));
     }
 
-    /** Everything this cylinder brings to the verdict. */
+    /** What the leak-down readings bring to the verdict, cylinders told together. */
+    List<Ground> leakGrounds() {
+        return leak.grounds();
+    }
+
+    /** Everything else that this cylinder brings to the verdict. */
     List<Ground> grounds(int cylinder) {
         List<Ground> grounds = new ArrayList<>();
         compression.ground(cylinder).ifPresent(grounds::add);
-        leak.ground(cylinder).ifPresent(grounds::add);
         pullGround(cylinder).ifPresent(grounds::add);
         grounds.addAll(CylinderSigns.grounds(evidence, cylinder, limits));
         return grounds;
@@ -215,10 +211,9 @@ final class CylinderJudge {
         }
         String sentence = "Cylinder " + cylinder + ": drop "
                 + Figures.number(own.get(), 0) + " of about "
-                + Quantity.of(Math.round(drops.medianOfOthers(cylinder).orElse(0)), Unit.RPM)
+                + evidence.figures().of(drops.medianOfOthers(cylinder).orElse(0), Shown.SPEED)
                 + besideCompression(cylinder) + ".";
-        return Optional.of(
-                pull == BalanceDrops.Pull.NONE ? Ground.fails("", sentence) : Ground.doubts("", sentence));
+        return Optional.of(pull == BalanceDrops.Pull.NONE ? Ground.fails("", sentence) : Ground.doubts("", sentence));
     }
 
     boolean hasComparableCompression(int cylinder) {
@@ -226,11 +221,5 @@ final class CylinderJudge {
             case LEVEL, BELOW, LOW, DISAGREES -> true;
             case NOT_READ, NOT_COMPARABLE, ALONE -> false;
         };
-    }
-
-    /** The dry reading of a cylinder as people read it. */
-    Optional<String> shownDry(int cylinder) {
-        return Optional.ofNullable(evidence.dry().get(cylinder))
-                .map(reading -> evidence.figures().of(reading.gauge().si(), Shown.COMPRESSION));
     }
 }

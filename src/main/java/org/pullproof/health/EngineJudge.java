@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.pullproof.car.Car;
 import org.pullproof.car.Runs;
 import org.pullproof.units.Figures;
+import org.pullproof.units.Quantity;
 import org.pullproof.units.Shown;
 import org.pullproof.units.Unit;
 
@@ -25,29 +26,31 @@ final class EngineJudge {
         List<Ground> grounds = new ArrayList<>();
         grounds.add(oil(car));
         observed("knock-at-2500")
-                .ifPresent(sign -> grounds.add(Ground.fails(
-                        "a deep knock at 2,500 rpm", "A deep knock at 2,500 rpm held: the bottom end.")));
+                .ifPresent(sign -> grounds.add(
+                        Ground.fails("a deep knock at 2,500 rpm", "A deep knock at 2,500 rpm held: the bottom end.")));
         word(TestKind.FILTER_CUT, "bright-flakes")
                 .ifPresent(sign -> grounds.add(Ground.fails(
                         "bright flakes in the cut filter", "Bright flakes in the cut filter: a bearing is wearing.")));
         word(TestKind.COOLANT_GAS, "positive")
-                .ifPresent(sign -> grounds.add(Ground.fails(
-                        "combustion gas in the coolant",
-                        "The coolant-gas test is positive: a gasket or a crack lets combustion gas into the coolant.")));
+                .ifPresent(
+                        sign -> grounds.add(
+                                Ground.fails(
+                                        "combustion gas in the coolant",
+                                        "The coolant-gas test is positive: a gasket or a crack lets combustion gas into the coolant.")));
         grounds.addAll(doubts());
         return grounds;
     }
 
     private Ground oil(Car car) {
-        Optional<Double> pascal = of(TestKind.OIL_PRESSURE).flatMap(Reading.Sign::figure).map(figure -> figure.si());
-        if (pascal.isEmpty()) {
+        Optional<Quantity> read = of(TestKind.OIL_PRESSURE).flatMap(Reading.Sign::figure);
+        if (read.isEmpty()) {
             return Ground.lacks(
                     car.runs().equals(Optional.of(Runs.NO))
                             ? "oil pressure hot has not been read, since it does not run"
                             : "oil pressure hot has not been read");
         }
-        String clause = "oil pressure at hot idle is " + figures.of(pascal.get(), Shown.OIL_PRESSURE);
-        double psi = Unit.PSI.fromSi(pascal.get());
+        String clause = "oil pressure at hot idle is " + ReadingWords.asRead(read.get(), Shown.OIL_PRESSURE, figures);
+        double psi = read.get().in(Unit.PSI);
         if (psi < limits.oilFailsPsi()) {
             return Ground.fails(
                     clause,
@@ -116,9 +119,11 @@ final class EngineJudge {
                     + " not been looked for.");
         }
         observed("blue-smoke-overrun")
-                .ifPresent(sign -> remarks.add("Blue smoke on the overrun points to valve guides: oil use, not power."));
+                .ifPresent(
+                        sign -> remarks.add("Blue smoke on the overrun points to valve guides: oil use, not power."));
         observed("milky-cap")
-                .ifPresent(sign -> remarks.add("A milky cap alone is no proof: short trips do it; test the coolant for gas."));
+                .ifPresent(sign ->
+                        remarks.add("A milky cap alone is no proof: short trips do it; test the coolant for gas."));
         of(TestKind.CODES)
                 .flatMap(Reading.Sign::word)
                 .ifPresent(word -> remarks.add(

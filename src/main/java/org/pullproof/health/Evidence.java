@@ -53,18 +53,10 @@ record Evidence(
                 drops.put(number, rounds);
             }
         }
-        leakReadings.forEach((cylinder, reading) -> LeakReading.of(reading, profile.geometry(), figures)
-                .ifPresent(leak -> leaks.put(cylinder, leak)));
+        leakReadings.forEach((cylinder, reading) ->
+                LeakReading.of(reading, profile.geometry(), figures).ifPresent(leak -> leaks.put(cylinder, leak)));
         return new Evidence(
-                profile,
-                chapters,
-                Comparison.of(dry),
-                dry,
-                wet,
-                leakReadings,
-                leaks,
-                new BalanceDrops(drops),
-                figures);
+                profile, chapters, Comparison.of(dry), dry, wet, leakReadings, leaks, new BalanceDrops(drops), figures);
     }
 
     List<Integer> cylinders() {
@@ -87,7 +79,9 @@ record Evidence(
         for (TestKind test : TestKind.values()) {
             if (test == TestKind.OBSERVATION) {
                 for (String word : Words.of(test)) {
-                    Repeats.sign(readings, sign -> sign.test() == test && sign.word().equals(Optional.of(word)))
+                    Repeats.sign(
+                                    readings,
+                                    sign -> sign.test() == test && sign.word().equals(Optional.of(word)))
                             .ifPresent(sign -> last.put(order(test) + word, sign));
                 }
             } else {
@@ -109,6 +103,8 @@ record Evidence(
     }
 
     private static boolean ofKnock(Reading.Sign sign) {
-        return sign.word().map(word -> word.endsWith("knock-at-2500") || word.equals("no-knock")).orElse(false);
+        return sign.word()
+                .map(word -> word.endsWith("knock-at-2500") || word.equals("no-knock"))
+                .orElse(false);
     }
 }

@@ -38,7 +38,8 @@ final class HealthAnswer {
 
     private String sound() {
         List<String> clauses = new ArrayList<>();
-        agreement(Phrase.cylinders(level().stream().map(CylinderFindings::number).toList()))
+        agreement(Phrase.cylinders(
+                        level().stream().map(CylinderFindings::number).toList()))
                 .ifPresent(clauses::add);
         clauses.addAll(clauses(Ground.Weight.SPEAKS_FOR));
         if (!notLookedFor.isEmpty()) {
@@ -95,7 +96,8 @@ final class HealthAnswer {
 
     private List<CylinderFindings> level() {
         return cylinders.stream()
-                .filter(cylinder -> cylinder.state() == State.LEVEL && cylinder.dry().isPresent())
+                .filter(cylinder ->
+                        cylinder.state() == State.LEVEL && cylinder.dry().isPresent())
                 .toList();
     }
 

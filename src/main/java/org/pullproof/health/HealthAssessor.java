@@ -50,8 +50,7 @@ public final class HealthAssessor {
                 remarks(evidence, engine),
                 missing(evidence, judge),
                 evidence.comparison().spreadPercent(),
-                CompressionRules.judge(
-                        evidence.comparison().pascal().values(), toSeaLevel(evidence), figures),
+                CompressionRules.judge(evidence.comparison().pascal().values(), toSeaLevel(evidence), figures),
                 cylinders,
                 List.copyOf(evidence.engineSigns()));
     }
@@ -59,6 +58,7 @@ public final class HealthAssessor {
     private static List<Ground> grounds(Evidence evidence, CylinderJudge judge, EngineJudge engine, Car car) {
         List<Ground> grounds = new ArrayList<>();
         levelGround(evidence).ifPresent(grounds::add);
+        grounds.addAll(judge.leakGrounds());
         evidence.cylinders().forEach(cylinder -> grounds.addAll(judge.grounds(cylinder)));
         compressionLacking(evidence, judge).ifPresent(grounds::add);
         grounds.addAll(engine.grounds(car));
@@ -106,11 +106,10 @@ public final class HealthAssessor {
         if (without.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
-                Ground.lacks(
-                        without.size() == evidence.profile().cylinders()
-                                ? "compression has not been read"
-                                : "compression of " + Phrase.cylinders(without) + " has not been read"));
+        return Optional.of(Ground.lacks(
+                without.size() == evidence.profile().cylinders()
+                        ? "compression has not been read"
+                        : "compression of " + Phrase.cylinders(without) + " has not been read"));
     }
 
     private List<TestKind> missing(Evidence evidence, CylinderJudge judge) {

@@ -10,6 +10,7 @@ package org.pullproof.health;
  * @param oilHelpsGain a wet reading that rises this many percent more than those of level cylinders was helped by oil
  * @param crankingVolts cranking below this voltage makes readings low, V
  * @param thinAirKpa below this station pressure altitude is explained, kPa
+ * @param shortOfExpected readings restated for sea level this many percent below what the geometry leads to expect are short of it
  * @param suspectLeak a leak above this percent on the reference tester is cause to suspect the cylinder
  * @param weakDrop a drop this many percent below the median of the others is weak
  * @param weakScatter and this many times the scatter of repeats and of the others
@@ -25,6 +26,7 @@ public record HealthLimits(
         double oilHelpsGain,
         double crankingVolts,
         double thinAirKpa,
+        double shortOfExpected,
         double suspectLeak,
         double weakDrop,
         double weakScatter,

@@ -1,5 +1,9 @@
 package org.pullproof.health;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -8,6 +12,9 @@ import org.pullproof.units.Figures;
 
 /** What the leak-down reading of one cylinder says. */
 final class LeakJudge {
+    /** Testers that differ by less than this many percent points read alike. */
+    private static final double WORTH_SAYING = 2;
+
     private final Evidence evidence;
     private final HealthLimits limits;
 
@@ -56,32 +63,47 @@ final class LeakJudge {
                         .toList());
     }
 
-    Optional<Ground> ground(int cylinder) {
+    /** What the leak-down readings bring to the verdict; cylinders that say the same are told together. */
+    List<Ground> grounds() {
+        Map<String, List<Integer>> alike = new LinkedHashMap<>();
+        for (int cylinder : evidence.cylinders()) {
+            says(cylinder)
+                    .ifPresent(says -> alike.computeIfAbsent(says, key -> new ArrayList<>())
+                            .add(cylinder));
+        }
+        List<Ground> grounds = new ArrayList<>();
+        alike.forEach((says, cylinders) -> {
+            String sentence = Phrase.capital(Phrase.cylinders(cylinders)) + ": leak-down "
+                    + Phrase.list(cylinders.stream().map(this::told).toList()) + says;
+            grounds.add(
+                    standing(cylinders.get(0)) == Standing.LEAKS
+                            ? Ground.fails("", sentence)
+                            : Ground.doubts("", sentence));
+        });
+        return grounds;
+    }
+
+    private Optional<String> says(int cylinder) {
         return switch (standing(cylinder)) {
             case NOT_READ, WITHIN -> Optional.empty();
-            case MAY_LEAK ->
-                Optional.of(Ground.doubts(
-                        "", told(cylinder) + ", which may be more than " + limit() + "; a tester with figures tells."));
+            case MAY_LEAK -> Optional.of(", which may be more than " + limit() + "; a tester with figures tells.");
             case LEAKS_UNHEARD ->
-                Optional.of(Ground.doubts(
-                        "",
-                        told(cylinder)
-                                + (listened(cylinder).isPresent()
-                                        ? ", yet no air was heard"
-                                        : ", and nobody listened where the air goes")
-                                + "; " + suspect()));
-            case LEAKS ->
-                Optional.of(Ground.fails(
-                        "", told(cylinder) + ", " + airWords(cylinder) + ": " + paths(cylinder) + ". " + suspect()));
+                Optional.of((listened(cylinder).isPresent()
+                                ? ", yet no air was heard"
+                                : ", and nobody listened where the air goes")
+                        + ". " + suspect());
+            case LEAKS -> Optional.of(", " + airWords(cylinder) + ": " + paths(cylinder) + ". " + suspect());
         };
     }
 
+    /** As read, with the reading of the reference tester where that is another. */
     private String told(int cylinder) {
         LeakReading leak = Optional.ofNullable(evidence.leaks().get(cylinder)).orElseThrow();
-        String restated = leak.referencePercent().isPresent()
-                ? " (" + Figures.percent(leak.referencePercent().getAsDouble(), 0) + " on the reference tester)"
-                : "";
-        return "Cylinder " + cylinder + ": leak-down " + leak.words() + restated;
+        double restated = leak.referencePercent().orElse(leak.fromPercent());
+        return leak.words()
+                + (Math.abs(restated - leak.fromPercent()) < WORTH_SAYING
+                        ? ""
+                        : " (" + Figures.percent(restated, 0) + " on the reference tester)");
     }
 
     private String limit() {

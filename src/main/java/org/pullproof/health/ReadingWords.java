@@ -14,11 +14,10 @@ public final class ReadingWords {
     /** {@code dry 92 psi}, {@code drop 62 rpm}, {@code leak-down 14 %}. */
     public static String of(Reading reading, Figures figures) {
         if (reading instanceof Reading.Balance balance) {
-            return "drop " + figures.of(balance.drop().si(), Shown.SPEED);
+            return "drop " + asRead(balance.drop(), Shown.SPEED, figures);
         }
         if (reading instanceof Reading.Compression compression) {
-            return (compression.wet() ? "wet " : "dry ")
-                    + figures.of(compression.gauge().si(), Shown.COMPRESSION);
+            return (compression.wet() ? "wet " : "dry ") + asRead(compression.gauge(), Shown.COMPRESSION, figures);
         }
         if (reading instanceof Reading.Leakdown leakdown) {
             return "leak-down " + leak(leakdown.value(), figures);
@@ -34,7 +33,7 @@ public final class ReadingWords {
             return zone.zone().key();
         }
         return leak instanceof Leak.Behind behind
-                ? figures.of(behind.pressure().si(), Shown.COMPRESSION)
+                ? asRead(behind.pressure(), Shown.COMPRESSION, figures)
                 : quantity(((Leak.Percentage) leak).share(), TestKind.LEAKDOWN, figures);
     }
 
@@ -47,15 +46,25 @@ public final class ReadingWords {
         return name + " " + value;
     }
 
+    /** A figure with all its digits where it was typed in the unit it is shown in, else rounded. */
+    public static String asRead(Quantity figure, Shown use, Figures figures) {
+        return figure.unit() == figures.unit(use)
+                ? figure.figure().toPlainString()
+                        + Figures.NO_BREAK_SPACE
+                        + figure.unit().symbol()
+                : figures.of(figure.si(), use);
+    }
+
     /** The figure of a further test in the units of the reader. */
     public static String quantity(Quantity figure, TestKind test, Figures figures) {
         if (figure.dimension() == Dimension.PRESSURE) {
-            return figures.of(figure.si(), test == TestKind.VACUUM ? Shown.VACUUM : Shown.OIL_PRESSURE);
+            return asRead(figure, test == TestKind.VACUUM ? Shown.VACUUM : Shown.OIL_PRESSURE, figures);
         }
         if (figure.dimension() == Dimension.LENGTH) {
-            return figures.of(figure.si(), Shown.LASH);
+            return asRead(figure, Shown.LASH, figures);
         }
-        return figure.figure().toPlainString() + Figures.NO_BREAK_SPACE
+        return figure.figure().toPlainString()
+                + Figures.NO_BREAK_SPACE
                 + figure.unit().symbol();
     }
 }

@@ -37,7 +37,9 @@ final class Repeats {
         List<Reading.Compression> others = compressions(readings, false).stream()
                 .filter(reading -> counts.isPresent() && reading != counts.get())
                 .filter(reading -> counts.isPresent()
-                        && reading.conditions().strokes().equals(counts.get().conditions().strokes()))
+                        && reading.conditions()
+                                .strokes()
+                                .equals(counts.get().conditions().strokes()))
                 .toList();
         return !others.isEmpty()
                 && others.stream().allMatch(other -> apart(other, counts.orElseThrow()) > limitPercent);

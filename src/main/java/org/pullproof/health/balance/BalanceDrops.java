@@ -101,7 +101,8 @@ public record BalanceDrops(SortedMap<Integer, List<Double>> rounds) {
     }
 
     private double meanScatter(int cylinder) {
-        return repeatScatter().orElse(0) / Math.sqrt(rounds.getOrDefault(cylinder, List.of()).size());
+        return repeatScatter().orElse(0)
+                / Math.sqrt(rounds.getOrDefault(cylinder, List.of()).size());
     }
 
     private static double scatterOf(double[] others) {

@@ -36,9 +36,9 @@ public record Comparison(
     /** A condition that must be the same; the value as people read it. */
     private record Field(String name, Function<Conditions, Optional<String>> value) {}
 
-    private static final Field STROKES = new Field("strokes", how -> how.strokes().isPresent()
-            ? Optional.of(how.strokes().getAsInt() + " strokes")
-            : Optional.empty());
+    private static final Field STROKES = new Field(
+            "strokes",
+            how -> how.strokes().isPresent() ? Optional.of(how.strokes().getAsInt() + " strokes") : Optional.empty());
     private static final Field THROTTLE =
             new Field("throttle", how -> how.throttle().map(at -> at == Throttle.OPEN ? "open" : "throttle closed"));
     private static final Field PLUGS =
@@ -61,8 +61,7 @@ public record Comparison(
     }
 
     /** A gauge keeps its highest reading, so the last stroke never shows less than the first. */
-    private static void leaveOutImpossible(
-            SortedMap<Integer, Reading.Compression> alike, Map<Integer, String> whyNot) {
+    private static void leaveOutImpossible(SortedMap<Integer, Reading.Compression> alike, Map<Integer, String> whyNot) {
         List.copyOf(alike.values()).stream()
                 .filter(reading -> reading.first()
                         .filter(first -> first.si() > reading.gauge().si())
@@ -86,8 +85,8 @@ public record Comparison(
 
     private static Optional<String> valueOf(
             SortedMap<Integer, Reading.Compression> alike, Field field, Integer cylinder) {
-        return Optional.ofNullable(alike.get(cylinder)).flatMap(reading -> field.value()
-                .apply(reading.conditions()));
+        return Optional.ofNullable(alike.get(cylinder))
+                .flatMap(reading -> field.value().apply(reading.conditions()));
     }
 
     private static void leaveOutTheSmallerGroups(
@@ -142,12 +141,16 @@ public record Comparison(
     /** Gauge readings that compare, Pa over the surroundings, by cylinder. */
     public SortedMap<Integer, Double> pascal() {
         SortedMap<Integer, Double> readings = new TreeMap<>();
-        alike.forEach((cylinder, reading) -> readings.put(cylinder, reading.gauge().si()));
+        alike.forEach(
+                (cylinder, reading) -> readings.put(cylinder, reading.gauge().si()));
         return readings;
     }
 
     /** (highest − lowest)/highest in percent; empty with fewer than two readings or none above zero. */
     public OptionalDouble spreadPercent() {
-        return Levels.of(pascal().values()).map(Levels::spreadPercent).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        return Levels.of(pascal().values())
+                .map(Levels::spreadPercent)
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
     }
 }

@@ -35,8 +35,7 @@ public final class CompressionRules {
                     "no two cylinders more than 10 psi (69 kPa) apart",
                     ARMY + "10-3930-618-20",
                     levels -> levels.highest() - TEN_POUNDS,
-                    (levels, figures) ->
-                            figures.of(levels.highest() - levels.lowest(), Shown.COMPRESSION) + " apart"),
+                    (levels, figures) -> figures.of(levels.highest() - levels.lowest(), Shown.COMPRESSION) + " apart"),
             new OfTheTrade(
                     "no two cylinders more than 10 % apart",
                     "common practice, no source",
@@ -65,8 +64,7 @@ public final class CompressionRules {
      */
     public static List<Rule> judge(Collection<Double> readings, double toSeaLevel, Figures figures) {
         return Levels.of(readings)
-                .map(levels -> Stream.concat(
-                                RULES.stream(), Stream.of(makersRule(toSeaLevel)))
+                .map(levels -> Stream.concat(RULES.stream(), Stream.of(makersRule(toSeaLevel)))
                         .sorted(Comparator.comparingDouble((OfTheTrade rule) ->
                                         rule.lowestAllowed().applyAsDouble(levels))
                                 .reversed())

@@ -19,11 +19,7 @@ import org.pullproof.units.Shown;
  * @param referencePercent leakage on the reference tester, percent
  */
 public record LeakReading(
-        double fromPercent,
-        double toPercent,
-        String words,
-        OptionalDouble areaMm2,
-        OptionalDouble referencePercent) {
+        double fromPercent, double toPercent, String words, OptionalDouble areaMm2, OptionalDouble referencePercent) {
 
     /**
      * Reads what the tester showed.
@@ -51,7 +47,8 @@ public record LeakReading(
         if (reading.value() instanceof Reading.Leak.Percentage share) {
             return OptionalDouble.of(share.share().si() * 100);
         }
-        if (reading.value() instanceof Reading.Leak.Behind behind && reading.supply().isPresent()) {
+        if (reading.value() instanceof Reading.Leak.Behind behind
+                && reading.supply().isPresent()) {
             double supply = reading.supply().get().si();
             return OptionalDouble.of(100 * (supply - behind.pressure().si()) / supply);
         }
@@ -70,7 +67,8 @@ public record LeakReading(
                 words(reading, percent, figures),
                 map(area, 1e6),
                 area.stream()
-                        .map(leak -> onReference(leak, geometry, tester.orElseThrow().surroundings()))
+                        .map(leak ->
+                                onReference(leak, geometry, tester.orElseThrow().surroundings()))
                         .findFirst());
     }
 
@@ -86,8 +84,8 @@ public record LeakReading(
     private static Optional<LeakTester> tester(Reading.Leakdown reading) {
         double air = reading.conditions().station().map(Quantity::si).orElse(LeakTester.STANDARD_AIR);
         return reading.supply()
-                .flatMap(supply -> reading.orifice()
-                        .map(orifice -> LeakTester.withRestrictor(supply.si(), orifice.si(), air)));
+                .flatMap(supply ->
+                        reading.orifice().map(orifice -> LeakTester.withRestrictor(supply.si(), orifice.si(), air)));
     }
 
     private static String words(Reading.Leakdown reading, double percent, Figures figures) {

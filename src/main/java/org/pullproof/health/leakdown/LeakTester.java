@@ -81,7 +81,8 @@ public record LeakTester(double supply, double restrictorArea, double surroundin
      */
     public double leakArea(double reading) {
         double behind = requireReading(reading) + surroundings;
-        return restrictorArea * Nozzle.fluxOfAir(supply + surroundings, behind)
+        return restrictorArea
+                * Nozzle.fluxOfAir(supply + surroundings, behind)
                 / Nozzle.fluxOfAir(behind, surroundings);
     }
 
