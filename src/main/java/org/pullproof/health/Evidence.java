@@ -2,7 +2,6 @@ package org.pullproof.health;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -74,31 +73,34 @@ record Evidence(
 
     /** Signs of the whole engine, the last of each kind; of observations the last of each word. */
     List<Reading.Sign> engineSigns() {
-        Map<String, Reading.Sign> last = new TreeMap<>();
+        List<Reading.Sign> last = new ArrayList<>();
         List<Reading> readings = chapters.ofEngine();
         for (TestKind test : TestKind.values()) {
             if (test == TestKind.OBSERVATION) {
-                for (String word : Words.of(test)) {
-                    Repeats.sign(
-                                    readings,
-                                    sign -> sign.test() == test && sign.word().equals(Optional.of(word)))
-                            .ifPresent(sign -> last.put(order(test) + word, sign));
-                }
+                last.addAll(observations(readings));
             } else {
-                Repeats.sign(readings, sign -> sign.test() == test).ifPresent(sign -> last.put(order(test), sign));
+                Repeats.sign(readings, sign -> sign.test() == test).ifPresent(last::add);
             }
         }
-        return withoutOverruledKnock(new ArrayList<>(last.values()), readings);
+        return last;
     }
 
-    private static String order(TestKind test) {
-        return String.format("%02d", test.ordinal());
+    private static List<Reading.Sign> observations(List<Reading> readings) {
+        List<Reading.Sign> last = new ArrayList<>();
+        for (String word : Words.of(TestKind.OBSERVATION)) {
+            Repeats.sign(
+                            readings,
+                            sign -> sign.test() == TestKind.OBSERVATION
+                                    && sign.word().equals(Optional.of(word)))
+                    .ifPresent(last::add);
+        }
+        return withoutOverruledKnock(last, readings);
     }
 
     /** Knock heard and no knock heard rule each other out: the later counts. */
     private static List<Reading.Sign> withoutOverruledKnock(List<Reading.Sign> signs, List<Reading> readings) {
         Optional<Reading.Sign> counts = Repeats.sign(readings, Evidence::ofKnock);
-        signs.removeIf(sign -> ofKnock(sign) && sign != counts.orElse(sign));
+        signs.removeIf(sign -> ofKnock(sign) && !sign.equals(counts.orElse(sign)));
         return List.copyOf(signs);
     }
 

@@ -1,5 +1,6 @@
 package org.pullproof.health;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -33,16 +34,21 @@ final class Repeats {
      * strokes, than the limit.
      */
     static boolean disagree(List<Reading> readings, double limitPercent) {
-        Optional<Reading.Compression> counts = compression(readings, false);
-        List<Reading.Compression> others = compressions(readings, false).stream()
-                .filter(reading -> counts.isPresent() && reading != counts.get())
-                .filter(reading -> counts.isPresent()
-                        && reading.conditions()
-                                .strokes()
-                                .equals(counts.get().conditions().strokes()))
+        return compression(readings, false)
+                .map(counts -> {
+                    List<Reading.Compression> others = othersWithItsStrokes(readings, counts);
+                    return !others.isEmpty() && others.stream().allMatch(other -> apart(other, counts) > limitPercent);
+                })
+                .orElse(false);
+    }
+
+    private static List<Reading.Compression> othersWithItsStrokes(List<Reading> readings, Reading.Compression counts) {
+        List<Reading.Compression> others = new ArrayList<>(compressions(readings, false));
+        others.remove(counts);
+        return others.stream()
+                .filter(other ->
+                        other.conditions().strokes().equals(counts.conditions().strokes()))
                 .toList();
-        return !others.isEmpty()
-                && others.stream().allMatch(other -> apart(other, counts.orElseThrow()) > limitPercent);
     }
 
     private static double apart(Reading.Compression one, Reading.Compression other) {
