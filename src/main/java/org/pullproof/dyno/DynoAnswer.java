@@ -66,12 +66,9 @@ final class DynoAnswer {
         if (power.corrected()) {
             return standard.words();
         }
-        boolean airMissing = own.stream()
-                .anyMatch(pull ->
-                        pull.air().isEmpty() && pull.pull().correctedAlready().isEmpty());
-        return airMissing
-                ? "as measured, not corrected because a pull has no air"
-                : "as the files give it, because a file is corrected to another standard";
+        Optional<Standard> already = own.get(0).pull().correctedAlready();
+        return already.map(other -> other.words() + " as the file has it, not " + standard.words())
+                .orElse("as measured, not corrected because a pull has no air");
     }
 
     private String uncertainty(SetupPower power, List<PullFindings> own) {

@@ -1,9 +1,11 @@
 package org.pullproof.dyno;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.pullproof.dyno.DynoFindings.SetupPower;
+import org.pullproof.weather.Standard;
 
 /** Mean band power of each setup over its counted pulls that cover the band. */
 final class SetupMeans {
@@ -19,15 +21,33 @@ final class SetupMeans {
                 .toList();
     }
 
+    /** The pulls of a setup whose figures may be averaged: never figures of two standards. */
     static List<PullFindings> counted(List<PullFindings> pulls, String setup) {
-        return pulls.stream()
+        List<PullFindings> own = pulls.stream()
                 .filter(pull -> pull.pull().setup().equals(setup))
                 .filter(pull -> !pull.excluded() && pull.bandMeasuredKw().isPresent())
                 .toList();
+        return allCorrected(own) ? own : onOneStandard(own);
+    }
+
+    private static boolean allCorrected(List<PullFindings> pulls) {
+        return pulls.stream().allMatch(pull -> pull.bandCorrectedKw().isPresent());
+    }
+
+    /** Those as measured, where there are any; else those that their files have on the standard of the last one. */
+    private static List<PullFindings> onOneStandard(List<PullFindings> own) {
+        Optional<Standard> standard = own.stream().anyMatch(pull -> already(pull).isEmpty())
+                ? Optional.empty()
+                : already(own.get(own.size() - 1));
+        return own.stream().filter(pull -> already(pull).equals(standard)).toList();
+    }
+
+    private static Optional<Standard> already(PullFindings pull) {
+        return pull.pull().correctedAlready();
     }
 
     private static SetupPower mean(List<PullFindings> own) {
-        boolean corrected = own.stream().allMatch(pull -> pull.bandCorrectedKw().isPresent());
+        boolean corrected = allCorrected(own);
         double mean = own.stream()
                 .map(figure(corrected))
                 .mapToDouble(OptionalDouble::getAsDouble)
