@@ -15,7 +15,8 @@ public enum Dimension {
     VOLTAGE("a voltage"),
     RESISTANCE("a resistance"),
     TIME("a time"),
-    SHARE("a percentage");
+    SHARE("a percentage"),
+    NUMBER("a number without unit");
 
     private final String words;
 

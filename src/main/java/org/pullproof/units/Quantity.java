@@ -1,6 +1,7 @@
 package org.pullproof.units;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -30,6 +31,19 @@ public record Quantity(BigDecimal figure, Unit unit) {
         return new Quantity(new BigDecimal(figure), unit(text, figure, shape.group(2), wanted));
     }
 
+    /**
+     * Reads a quantity of whatever dimension its unit has; a bare figure is a number without unit.
+     *
+     * @throws BadQuantityException if there is no figure or an unknown unit
+     */
+    public static Quantity parse(String text) {
+        Matcher shape = SHAPE.matcher(text);
+        Optional<Unit> unit = shape.matches() ? Unit.named(shape.group(2)) : Optional.empty();
+        return unit.map(known -> parse(text, known.dimension()))
+                .orElseThrow(() -> new BadQuantityException(
+                        quoted(text) + " is not a figure with a unit known here: write for instance 32deg or 0.040in."));
+    }
+
     /** Reads a quantity where a bare figure is taken in the unit that stands beside the field. */
     public static Quantity parse(String text, Unit beside) {
         Matcher shape = SHAPE.matcher(text);
@@ -46,7 +60,7 @@ public record Quantity(BigDecimal figure, Unit unit) {
     }
 
     private static Unit unit(String text, String figure, String name, Dimension wanted) {
-        if (name.isEmpty()) {
+        if (name.isEmpty() && wanted != Dimension.NUMBER) {
             throw new BadQuantityException(quoted(text) + " has no unit: write " + examples(figure, wanted) + ".");
         }
         Unit unit = Unit.named(name)
@@ -112,6 +126,6 @@ public record Quantity(BigDecimal figure, Unit unit) {
     /** The figure and unit as typed: {@code 98.20 kPa}; {@link #parse(String, Dimension)} reads it back the same. */
     @Override
     public String toString() {
-        return figure.toPlainString() + " " + unit.symbol();
+        return (figure.toPlainString() + " " + unit.symbol()).stripTrailing();
     }
 }

@@ -63,7 +63,9 @@ public enum Unit {
     SECOND(TIME, 1, "s", "sec"),
     MINUTE(TIME, 60, "min", "minutes"),
     HOUR(TIME, 3600, "h", "hours"),
-    PERCENT(SHARE, 0.01, "%", "percent");
+    PERCENT(SHARE, 0.01, "%", "percent"),
+    /** No unit: the size of a jet, a step of a dial. */
+    ONE(NUMBER, 1, "");
 
     private final Dimension dimension;
     private final double factor;
