@@ -4,15 +4,23 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import org.pullproof.app.AddPulls;
+import org.pullproof.app.AssessDyno;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.app.CheckSession;
+import org.pullproof.app.ExcludePull;
 import org.pullproof.app.PullFileReader;
+import org.pullproof.app.ReadAir;
+import org.pullproof.app.RecordAir;
 import org.pullproof.app.SessionDesk;
 import org.pullproof.app.SetFacts;
 import org.pullproof.app.Toolbox;
 import org.pullproof.cli.Commands;
+import org.pullproof.dyno.DynoAssessor;
 import org.pullproof.files.CsvFile;
 import org.pullproof.files.ProfileShelf;
+import org.pullproof.weather.AirCheck;
+import org.pullproof.weather.Correction;
 
 /** Builds all objects by hand and starts the command line, which may open the window. */
 public final class Main {
@@ -42,12 +50,20 @@ public final class Main {
      * @param home the folder with profiles and demo sessions
      */
     public static Toolbox tools(Path home) {
-        SessionDesk desk = new SessionDesk(new PullFileReader(new CsvFile()));
+        PullFileReader pullReader = new PullFileReader(new CsvFile());
+        SessionDesk desk = new SessionDesk(pullReader);
+        Correction correction = new Correction();
+        ReadAir readAir = new ReadAir(new AirCheck(), correction);
         return new Toolbox(
                 new ProfileShelf(home.resolve("profiles")),
                 desk,
                 new SetFacts(desk),
                 new ChangeSetup(desk),
+                readAir,
+                new RecordAir(desk, readAir),
+                new AddPulls(desk, pullReader),
+                new ExcludePull(desk),
+                new AssessDyno(new DynoAssessor(correction)),
                 new CheckSession(desk));
     }
 }

@@ -9,6 +9,11 @@ import org.pullproof.files.ProfileShelf;
  * @param desk opens sessions and does edits
  * @param setFacts tells facts and wishes
  * @param changeSetup brings the engine into another setup
+ * @param readAir tells what follows from typed air
+ * @param recordAir keeps a reading of the air
+ * @param addPulls takes in pull files
+ * @param excludePull takes a pull out of every judgement, with the reason
+ * @param assessDyno tells what the pulls amount to
  * @param checkSession reads everything and tells each problem
  */
 public record Toolbox(
@@ -16,4 +21,9 @@ public record Toolbox(
         SessionDesk desk,
         SetFacts setFacts,
         ChangeSetup changeSetup,
+        ReadAir readAir,
+        RecordAir recordAir,
+        AddPulls addPulls,
+        ExcludePull excludePull,
+        AssessDyno assessDyno,
         CheckSession checkSession) {}

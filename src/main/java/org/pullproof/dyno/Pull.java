@@ -35,4 +35,9 @@ public record Pull(
     public String id() {
         return setup + "-" + number;
     }
+
+    /** This pull, excluded for a reason or counted. */
+    public Pull withExcluded(Optional<String> reason) {
+        return new Pull(setup, number, file, time, columns, correctedAlready, reason);
+    }
 }
