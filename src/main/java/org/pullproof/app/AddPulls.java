@@ -135,8 +135,7 @@ public final class AddPulls {
 
     private static Session inSetup(Session session, Wanted wanted, LocalDateTime time) {
         String name = wanted.setup().orElse(session.present().name());
-        return ChangeSetup.applied(
-                session, new ChangeSetup.Wanted(name, "", wanted.levels(), Optional.empty(), time));
+        return ChangeSetup.applied(session, new ChangeSetup.Wanted(name, "", wanted.levels(), Optional.empty(), time));
     }
 
     private static List<Pull> kept(OpenSession open, Wanted wanted, List<IncomingFile> files, Session inSetup)

@@ -19,6 +19,11 @@ public final class AssessDyno {
     public DynoFindings of(OpenSession open, Figures figures) {
         Session session = open.session();
         return assessor.assess(
-                session.days(), session.setups(), open.traces(), session.standard(), session.car().band(), figures);
+                session.days(),
+                session.setups(),
+                open.traces(),
+                session.standard(),
+                session.car().band(),
+                figures);
     }
 }

@@ -3,10 +3,12 @@ package org.pullproof.cli;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
+import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.units.BadQuantityException;
 import org.pullproof.units.Dimension;
 import org.pullproof.units.Money;
 import org.pullproof.units.Quantity;
+import org.pullproof.weather.Standard;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -97,6 +99,28 @@ final class Arguments {
                 return LocalDate.parse(text);
             } catch (DateTimeParseException wrong) {
                 throw new TypeConversionException("\"" + text + "\" is not a date: write 2026-06-14.");
+            }
+        }
+    }
+
+    static final class StandardArgument implements ITypeConverter<Standard> {
+        @Override
+        public Standard convert(String text) {
+            try {
+                return Standard.of(text);
+            } catch (IllegalArgumentException wrong) {
+                throw refused(wrong);
+            }
+        }
+    }
+
+    static final class ColumnArgument implements ITypeConverter<ColumnChoice> {
+        @Override
+        public ColumnChoice convert(String text) {
+            try {
+                return ColumnChoice.parse(text);
+            } catch (IllegalArgumentException wrong) {
+                throw refused(wrong);
             }
         }
     }

@@ -40,6 +40,9 @@ public final class Commands {
                 new SetCommand(tools),
                 new ProfilesCommand(tools),
                 new TdcCommand(tools),
+                new WeatherCommand(tools),
+                new AddPullsCommand(tools),
+                new PullsCommand(tools),
                 new CheckCommand(tools));
     }
 

@@ -36,9 +36,10 @@ final class SetupMeans {
 
     /** Those as measured, where there are any; else those that their files have on the standard of the last one. */
     private static List<PullFindings> onOneStandard(List<PullFindings> own) {
-        Optional<Standard> standard = own.stream().anyMatch(pull -> already(pull).isEmpty())
-                ? Optional.empty()
-                : already(own.get(own.size() - 1));
+        Optional<Standard> standard =
+                own.stream().anyMatch(pull -> already(pull).isEmpty())
+                        ? Optional.empty()
+                        : already(own.get(own.size() - 1));
         return own.stream().filter(pull -> already(pull).equals(standard)).toList();
     }
 

@@ -33,8 +33,8 @@ public final class IncomingFile {
             if (Files.size(file) > MOST_BYTES) {
                 throw new BadFileException(file.toString(), "", "the file is larger than 50 MB; is it the right one?");
             }
-            LocalDateTime changed = LocalDateTime.ofInstant(
-                    Files.getLastModifiedTime(file).toInstant(), ZoneId.systemDefault());
+            LocalDateTime changed =
+                    LocalDateTime.ofInstant(Files.getLastModifiedTime(file).toInstant(), ZoneId.systemDefault());
             return new IncomingFile(String.valueOf(file.getFileName()), Files.readAllBytes(file), changed);
         } catch (BadFileException known) {
             throw known;

@@ -40,8 +40,8 @@ public record Quantity(BigDecimal figure, Unit unit) {
         Matcher shape = SHAPE.matcher(text);
         Optional<Unit> unit = shape.matches() ? Unit.named(shape.group(2)) : Optional.empty();
         return unit.map(known -> parse(text, known.dimension()))
-                .orElseThrow(() -> new BadQuantityException(
-                        quoted(text) + " is not a figure with a unit known here: write for instance 32deg or 0.040in."));
+                .orElseThrow(() -> new BadQuantityException(quoted(text)
+                        + " is not a figure with a unit known here: write for instance 32deg or 0.040in."));
     }
 
     /** Reads a quantity where a bare figure is taken in the unit that stands beside the field. */

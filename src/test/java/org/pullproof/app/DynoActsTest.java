@@ -41,7 +41,9 @@ class DynoActsTest {
 
     @Test
     void airIsKeptWithItsDayAsTyped() throws Exception {
-        OpenSession next = tools.recordAir().record(open, Readings.air("98.20kPa", "30C", "60%")).open();
+        OpenSession next = tools.recordAir()
+                .record(open, Readings.air("98.20kPa", "30C", "60%"))
+                .open();
         assertThat(next.session().days())
                 .containsExactly(new DynoDay(
                         LocalDate.of(2026, 6, 14), List.of(Readings.air("98.20kPa", "30C", "60%")), List.of()));
@@ -58,8 +60,10 @@ class DynoActsTest {
 
     @Test
     void pullsAreNumberedInTheOrderOfTheFiles() throws Exception {
-        OpenSession next = add(wanted("base", file("b.csv", 100), file("a.csv", 101))).open();
-        assertThat(pulls(next)).extracting(pull -> pull.id() + " " + pull.file().original())
+        OpenSession next =
+                add(wanted("base", file("b.csv", 100), file("a.csv", 101))).open();
+        assertThat(pulls(next))
+                .extracting(pull -> pull.id() + " " + pull.file().original())
                 .containsExactly("base-1 b.csv", "base-2 a.csv");
     }
 
@@ -76,7 +80,8 @@ class DynoActsTest {
 
     @Test
     void withoutASetupThePresentOneIsMeant() throws Exception {
-        OpenSession next = add(AddPulls.Wanted.of(List.of(file("a.csv", 100)), Optional.empty())).open();
+        OpenSession next = add(AddPulls.Wanted.of(List.of(file("a.csv", 100)), Optional.empty()))
+                .open();
         assertThat(pulls(next)).extracting(Pull::setup).containsExactly("as-found");
         assertThat(next.session().changes()).isEmpty();
     }
@@ -101,7 +106,9 @@ class DynoActsTest {
     void theFileIsKeptByteForByte() throws Exception {
         Path file = file("a.csv", 100);
         OpenSession next = add(wanted("base", file)).open();
-        assertThat(next.folder().resolve("pulls").resolve(pulls(next).get(0).file().kept()))
+        assertThat(next.folder()
+                        .resolve("pulls")
+                        .resolve(pulls(next).get(0).file().kept()))
                 .hasSameBinaryContentAs(file);
     }
 
@@ -130,7 +137,8 @@ class DynoActsTest {
         Path lost = place.resolve("lost.csv");
         assertThatThrownBy(() -> add(wanted("base", bad, lost)))
                 .isInstanceOfSatisfying(
-                        BadFileException.class, both -> assertThat(both.problems()).hasSize(2))
+                        BadFileException.class,
+                        both -> assertThat(both.problems()).hasSize(2))
                 .hasMessageContaining("lost.csv");
     }
 
@@ -153,7 +161,8 @@ class DynoActsTest {
 
     @Test
     void takingPullsInIsOneEditToUndo() throws Exception {
-        OpenSession next = add(wanted("base", file("a.csv", 100), file("b.csv", 101))).open();
+        OpenSession next =
+                add(wanted("base", file("a.csv", 100), file("b.csv", 101))).open();
         assertThat(next.history().undoName()).contains("Add 2 pulls on base");
         assertThat(tools.desk().undo(next).session()).isEqualTo(open.session());
     }
@@ -162,8 +171,9 @@ class DynoActsTest {
     void anExcludedPullIsKeptWithItsReason() throws Exception {
         OpenSession next = add(wanted("base", file("a.csv", 100))).open();
         OpenSession excluded = tools.excludePull().exclude(next, "base-1", "wheel spin");
-        assertThat(pulls(excluded)).singleElement().satisfies(pull -> assertThat(pull.excluded())
-                .contains("wheel spin"));
+        assertThat(pulls(excluded))
+                .singleElement()
+                .satisfies(pull -> assertThat(pull.excluded()).contains("wheel spin"));
         assertThat(tools.excludePull().countAgain(excluded, "base-1").session()).isEqualTo(next.session());
     }
 

@@ -54,7 +54,8 @@ final class Dyno {
     }
 
     Dyno coarse(String setup, String time) {
-        double[] rpm = IntStream.rangeClosed(0, 40).mapToDouble(i -> 2000 + 100.0 * i).toArray();
+        double[] rpm =
+                IntStream.rangeClosed(0, 40).mapToDouble(i -> 2000 + 100.0 * i).toArray();
         return add(setup, time, fresh(), Optional.empty(), Optional.empty(), Traces.of(rpm, speed -> 150_000));
     }
 
@@ -65,10 +66,10 @@ final class Dyno {
             Optional<Standard> already,
             Optional<String> excluded,
             Trace trace) {
-        int number = (int) pulls.stream().filter(pull -> pull.setup().equals(setup)).count() + 1;
+        int number =
+                (int) pulls.stream().filter(pull -> pull.setup().equals(setup)).count() + 1;
         LocalDateTime made = DATE.atTime(LocalTime.parse(time));
-        Pull pull = new Pull(
-                setup, number, new PullFile("p.csv", "p.csv", hash), made, List.of(), already, excluded);
+        Pull pull = new Pull(setup, number, new PullFile("p.csv", "p.csv", hash), made, List.of(), already, excluded);
         pulls.add(pull);
         traces.put(pull.id(), trace);
         return this;

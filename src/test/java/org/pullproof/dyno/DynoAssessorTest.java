@@ -52,21 +52,26 @@ class DynoAssessorTest {
         PullFindings pull = only(Dyno.day(LATER).corrected("base", "13:45", 150, Standard.SAE_J1349));
         assertThat(pull.bandCorrectedKw()).hasValue(150);
         assertThat(pull.flags())
-                .containsExactly("corrected: the file's figures are already corrected to SAE J1349 and taken as they are;"
-                        + " the air of the day is not used.");
+                .containsExactly(
+                        "corrected: the file's figures are already corrected to SAE J1349 and taken as they are;"
+                                + " the air of the day is not used.");
     }
 
     @Test
     void figuresCorrectedToAnotherStandardHaveNoCorrectedFigureAndSaySo() {
         PullFindings pull = only(Dyno.day(AIR).corrected("base", "13:45", 150, Standard.SAE_J607));
         assertThat(pull.bandCorrectedKw()).isEmpty();
-        assertThat(pull.flags()).singleElement().asString().startsWith("corrected: ").contains("SAE J607, not to SAE J1349");
+        assertThat(pull.flags())
+                .singleElement()
+                .asString()
+                .startsWith("corrected: ")
+                .contains("SAE J607, not to SAE J1349");
     }
 
     @Test
     void anExcludedPullKeepsItsFiguresButIsNoPartOfTheMean() {
-        DynoFindings found = assess(
-                Dyno.day(AIR).pull("base", "13:45", 150).excluded("base", "13:50", 90, "wheel spin"), BAND);
+        DynoFindings found =
+                assess(Dyno.day(AIR).pull("base", "13:45", 150).excluded("base", "13:50", 90, "wheel spin"), BAND);
         assertThat(found.pulls()).hasSize(2);
         assertThat(found.setups()).containsExactly(new DynoFindings.SetupPower("base", 1, 150, true));
     }
@@ -143,7 +148,11 @@ class DynoAssessorTest {
     @Test
     void theAnswerHasUnitStandardAndUncertainty() {
         DynoFindings found = assess(
-                Dyno.day(AIR).pull("base", "13:45", 149).pull("base", "13:50", 150).pull("base", "13:55", 151), BAND);
+                Dyno.day(AIR)
+                        .pull("base", "13:45", 149)
+                        .pull("base", "13:50", 150)
+                        .pull("base", "13:55", 151),
+                BAND);
         assertThat(found.answer().marked().replace('\u00a0', ' '))
                 .isEqualTo("Base makes **201.2 hp** at the wheels, mean of 2,600 to 5,000 rpm, SAE J1349, **± 2.3**.");
     }
@@ -195,12 +204,6 @@ class DynoAssessorTest {
 
     private static DynoFindings assess(Dyno dyno, Optional<RpmRange> band) {
         return new DynoAssessor(new Correction())
-                .assess(
-                        dyno.days(),
-                        Dyno.SETUPS,
-                        dyno.traces(),
-                        Standard.SAE_J1349,
-                        band,
-                        new Figures(UnitSystem.US));
+                .assess(dyno.days(), Dyno.SETUPS, dyno.traces(), Standard.SAE_J1349, band, new Figures(UnitSystem.US));
     }
 }

@@ -1,0 +1,140 @@
+package org.pullproof.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.pullproof.app.AddPulls;
+import org.pullproof.app.Toolbox;
+import org.pullproof.cli.Arguments.ColumnArgument;
+import org.pullproof.cli.Arguments.StandardArgument;
+import org.pullproof.cli.Arguments.TimeArgument;
+import org.pullproof.dyno.ColumnChoice;
+import org.pullproof.dyno.Pull;
+import org.pullproof.dyno.PullFindings;
+import org.pullproof.units.BadQuantityException;
+import org.pullproof.units.Quantity;
+import org.pullproof.units.UnitSystem;
+import org.pullproof.weather.Standard;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Takes in pull files. */
+@Command(
+        name = "add-pulls",
+        description = {
+            "Takes in pull files, one pull a file, in the order they were made: all of them or, if one cannot be read, none.",
+            "Each file is kept untouched in the session."
+        },
+        footer = {
+            "",
+            "Before the pulls: car strapped down, tyres and brakes looked at, nobody in line with the wheels, exhaust led",
+            "outside, extinguisher at hand. The dyno operator's word goes before anything here.",
+            "",
+            "Example: pullproof add-pulls grey-coupe t32-1.csv t32-2.csv --setup \"timing 32\" --level timing=32deg"
+        })
+final class AddPullsCommand implements Callable<Integer> {
+    private final Toolbox tools;
+
+    @Parameters(index = "0", paramLabel = "SESSION", description = "The session's folder.")
+    private Path session;
+
+    @Parameters(index = "1..*", arity = "1..*", paramLabel = "FILE", description = "The pull files, first made first.")
+    private List<Path> files;
+
+    @Option(
+            names = "--setup",
+            paramLabel = "NAME",
+            description = "The setup they were made on; a new name is a change from the present setup. Without it, the"
+                    + " present one.")
+    private Optional<String> setup = Optional.empty();
+
+    @Option(
+            names = "--at",
+            paramLabel = "TIME",
+            converter = TimeArgument.class,
+            description = "When they were made, such as 2026-06-14T13:40; without it, each file's own time.")
+    private Optional<LocalDateTime> at = Optional.empty();
+
+    @Option(
+            names = "--already-corrected",
+            paramLabel = "STANDARD",
+            converter = StandardArgument.class,
+            description = "The figures are corrected already, to sae-j1349, sae-j607, iso-1585 or din-70020.")
+    private Optional<Standard> correctedAlready = Optional.empty();
+
+    @Option(
+            names = "--level",
+            paramLabel = "FACTOR=VALUE[UNIT]",
+            description = "A numeric setting of that setup, such as timing=32deg; repeatable.")
+    private List<String> levels = List.of();
+
+    @Option(
+            names = "--column",
+            paramLabel = "ROLE=HEADER[:UNIT]",
+            converter = ColumnArgument.class,
+            description = "Which column is rpm, power or torque, such as power=Channel 7:kW; repeatable.")
+    private List<ColumnChoice> columns = List.of();
+
+    @Mixin
+    private Output output;
+
+    @Spec
+    private CommandSpec spec;
+
+    AddPullsCommand(Toolbox tools) {
+        this.tools = tools;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        AddPulls.Wanted wanted = new AddPulls.Wanted(files, setup, at, levels(), columns, correctedAlready);
+        AddPulls.Outcome outcome = tools.addPulls().add(tools.desk().open(session), wanted);
+        output.complain(outcome.problems());
+        List<PullFindings> added = findings(outcome);
+        PullPrinter printer = new PullPrinter(outcome.open().session(), output.figures(UnitSystem.US));
+        if (output.json()) {
+            output.print(
+                    new Json().put("added", added.stream().map(printer::added).toList()));
+        } else {
+            output.print(printer.table(added));
+            output.print(printer.remarks(added));
+        }
+        return Output.DONE;
+    }
+
+    private List<PullFindings> findings(AddPulls.Outcome outcome) {
+        List<String> ids = outcome.added().stream().map(Pull::id).toList();
+        return tools.assessDyno().of(outcome.open(), output.figures(UnitSystem.US)).pulls().stream()
+                .filter(pull -> ids.contains(pull.pull().id()))
+                .toList();
+    }
+
+    private Map<String, Quantity> levels() {
+        Map<String, Quantity> read = new LinkedHashMap<>();
+        for (String level : levels) {
+            int equals = level.indexOf('=');
+            if (equals < 1) {
+                throw wrongUsage("\"" + level + "\" is not FACTOR=VALUE: write for instance timing=32deg.");
+            }
+            try {
+                read.put(level.substring(0, equals).strip(), Quantity.parse(level.substring(equals + 1)));
+            } catch (BadQuantityException wrong) {
+                throw wrongUsage("--level " + level + ": " + wrong.getMessage());
+            }
+        }
+        return read;
+    }
+
+    private ParameterException wrongUsage(String sentence) {
+        return new ParameterException(spec.commandLine(), sentence);
+    }
+}

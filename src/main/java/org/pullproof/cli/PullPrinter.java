@@ -1,0 +1,170 @@
+package org.pullproof.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.pullproof.dyno.DynoFindings;
+import org.pullproof.dyno.PowerCurve;
+import org.pullproof.dyno.PullFindings;
+import org.pullproof.engine.Setup;
+import org.pullproof.session.Session;
+import org.pullproof.units.Figures;
+import org.pullproof.units.Shown;
+import org.pullproof.weather.Factor;
+import org.pullproof.weather.Standard;
+
+/** Writes pulls, for scripts and for people. */
+final class PullPrinter {
+    private final Session session;
+    private final Figures figures;
+
+    PullPrinter(Session session, Figures figures) {
+        this.session = session;
+        this.figures = figures;
+    }
+
+    Json added(PullFindings pull) {
+        return new Json()
+                .put("pull", pull.name())
+                .put("setup", setup(pull))
+                .put("file", pull.pull().file().original())
+                .put("samples", pull.trace().size())
+                .put("flags", pull.flags());
+    }
+
+    Json json(DynoFindings found) {
+        Json json = new Json().put("answer", found.answer().plain());
+        json.put("bandFromRpm", found.bandFrom()).put("bandToRpm", found.bandTo());
+        return json.put("bandIsDefault", found.bandIsDefault())
+                .put("pulls", found.pulls().stream().map(this::json).toList());
+    }
+
+    Json jsonWithCurve(PullFindings pull) {
+        return new Json()
+                .put("pulls", List.of(json(pull)))
+                .put("smoothingRpm", PowerCurve.SMOOTHING)
+                .put(
+                        "curve",
+                        IntStream.range(0, pull.curve().size())
+                                .mapToObj(i -> point(pull, i))
+                                .toList());
+    }
+
+    private static Json point(PullFindings pull, int i) {
+        double kilowatt = pull.curve().watt(i) / 1e3;
+        Json json = new Json().put("rpm", pull.curve().rpm(i)).put("measuredKw", kilowatt);
+        pull.factor().ifPresent(factor -> json.put("correctedKw", kilowatt * factor.value()));
+        return json.put("torqueNm", pull.curve().newtonMetre(i));
+    }
+
+    private Json json(PullFindings pull) {
+        Json json = new Json()
+                .put("name", pull.name())
+                .put("setup", setup(pull))
+                .put("file", pull.pull().file().original())
+                .put("sha256", pull.pull().file().sha256())
+                .put("time", pull.pull().time().toString())
+                .put("samples", pull.trace().size())
+                .put("rpmFrom", pull.trace().firstRpm())
+                .put("rpmTo", pull.trace().lastRpm())
+                .put("peakMeasuredKw", pull.peakMeasuredKw())
+                .put("peakMeasuredRpm", pull.peakMeasuredRpm())
+                .put("peakCorrectedKw", pull.peakCorrectedKw())
+                .put("bandMeasuredKw", pull.bandMeasuredKw())
+                .put("bandCorrectedKw", pull.bandCorrectedKw());
+        pull.factor().ifPresent(factor -> json.put("factor", factor.value()));
+        return json.put("standard", standard(pull).key())
+                .put("flags", pull.flags())
+                .put("excluded", pull.excluded())
+                .put("excludedBecause", pull.pull().excluded());
+    }
+
+    /** The standard its figures stand on. */
+    private static Standard standard(PullFindings pull) {
+        return pull.pull()
+                .correctedAlready()
+                .or(() -> pull.factor().map(Factor::standard))
+                .orElse(Standard.NONE);
+    }
+
+    private String setup(PullFindings pull) {
+        String id = pull.pull().setup();
+        return session.setup(id).map(Setup::name).orElse(id);
+    }
+
+    Table table(List<PullFindings> pulls) {
+        Table table = new Table()
+                .words("pull")
+                .words("file")
+                .figures("from, rpm")
+                .figures("to, rpm")
+                .figures("peak measured")
+                .figures("at, rpm")
+                .figures("band measured")
+                .figures("band corrected")
+                .words("standard");
+        pulls.forEach(pull -> table.row(cells(pull)));
+        return table;
+    }
+
+    private String[] cells(PullFindings pull) {
+        return new String[] {
+            pull.name(),
+            pull.pull().file().original(),
+            speed(pull.trace().firstRpm()),
+            speed(pull.trace().lastRpm()),
+            power(OptionalDouble.of(pull.peakMeasuredKw())),
+            speed(pull.peakMeasuredRpm()),
+            power(pull.bandMeasuredKw()),
+            power(pull.bandCorrectedKw()),
+            pull.standardWords()
+        };
+    }
+
+    private String speed(double rpm) {
+        return figures.bare(rpm, Shown.SPEED);
+    }
+
+    private String power(OptionalDouble kilowatt) {
+        return kilowatt.isPresent() ? figures.of(kilowatt.getAsDouble() * 1e3, Shown.POWER) : "–";
+    }
+
+    /** What to mind, one line each; no line if there is nothing. */
+    List<String> remarks(List<PullFindings> pulls) {
+        List<String> lines = new ArrayList<>();
+        for (PullFindings pull : pulls) {
+            pull.flags().forEach(flag -> lines.add(pull.name() + ": " + flag));
+            pull.pull().excluded().ifPresent(reason -> lines.add(pull.name() + ": excluded, " + reason));
+        }
+        return lines;
+    }
+
+    String curveTitle(PullFindings pull) {
+        String corrected = pull.factor().isPresent()
+                ? "corrected to " + pull.standardWords()
+                : pull.pull().correctedAlready().isPresent()
+                        ? "the file's figures are on " + pull.standardWords() + " and are not corrected again"
+                        : "not corrected, for the pull has no air of its day";
+        return "Power at the wheels, smoothed over " + PowerCurve.SMOOTHING + " rpm, every 100 rpm; " + corrected + ".";
+    }
+
+    Table curve(PullFindings pull) {
+        Table table = new Table()
+                .figures("rpm")
+                .figures("measured")
+                .figures("corrected")
+                .figures("torque measured");
+        PowerCurve curve = pull.curve();
+        IntStream.range(0, curve.size())
+                .filter(i -> curve.rpm(i) % 100 == 0)
+                .forEach(i -> table.row(
+                        speed(curve.rpm(i)),
+                        figures.of(curve.watt(i), Shown.POWER),
+                        pull.factor()
+                                .map(factor -> figures.of(curve.watt(i) * factor.value(), Shown.POWER))
+                                .orElse("–"),
+                        figures.of(curve.newtonMetre(i), Shown.TORQUE)));
+        return table;
+    }
+}
