@@ -4,11 +4,14 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import org.pullproof.app.AddPulls;
 import org.pullproof.app.AssessDyno;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.app.CheckSession;
 import org.pullproof.app.ExcludePull;
+import org.pullproof.app.MakeReport;
 import org.pullproof.app.PullFileReader;
 import org.pullproof.app.ReadAir;
 import org.pullproof.app.RecordAir;
@@ -64,6 +67,7 @@ public final class Main {
                 new AddPulls(desk, pullReader),
                 new ExcludePull(desk),
                 new AssessDyno(new DynoAssessor(correction)),
-                new CheckSession(desk));
+                new CheckSession(desk),
+                new MakeReport(Clock.system(ZoneId.systemDefault())));
     }
 }

@@ -15,6 +15,7 @@ import org.pullproof.files.ProfileShelf;
  * @param excludePull takes a pull out of every judgement, with the reason
  * @param assessDyno tells what the pulls amount to
  * @param checkSession reads everything and tells each problem
+ * @param makeReport makes the report
  */
 public record Toolbox(
         ProfileShelf profiles,
@@ -26,4 +27,5 @@ public record Toolbox(
         AddPulls addPulls,
         ExcludePull excludePull,
         AssessDyno assessDyno,
-        CheckSession checkSession) {}
+        CheckSession checkSession,
+        MakeReport makeReport) {}

@@ -13,7 +13,7 @@ import java.util.UUID;
  * Writes a file so that a kill or a full disk leaves the old one or the new one, never half of it: to a file beside it, flushed
  * to the disk, then moved over the old one.
  */
-final class WholeFile {
+public final class WholeFile {
     /** Moves the finished file over the old one. */
     @FunctionalInterface
     interface Move {
@@ -22,7 +22,7 @@ final class WholeFile {
 
     private final Move move;
 
-    WholeFile() {
+    public WholeFile() {
         this((from, to) -> Files.move(from, to, StandardCopyOption.ATOMIC_MOVE));
     }
 
@@ -33,7 +33,7 @@ final class WholeFile {
     /**
      * @throws IOException if anything fails; the old file is then as it was
      */
-    void write(Path target, byte[] bytes) throws IOException {
+    public void write(Path target, byte[] bytes) throws IOException {
         Path part = target.resolveSibling(
                 target.getFileName() + "." + UUID.randomUUID().toString().substring(0, 8) + ".part");
         try {

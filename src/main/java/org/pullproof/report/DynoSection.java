@@ -148,6 +148,7 @@ record DynoSection(Appraisal appraisal, Wording wording) {
                 "Files of the pulls, kept untouched in the session",
                 List.of(
                         words("name", "Pull"),
+                        words("made", "Made"),
                         words("file", "File as it came"),
                         figures("samples", "Samples"),
                         words("sha256", "SHA-256 begins with")),
@@ -157,6 +158,7 @@ record DynoSection(Appraisal appraisal, Wording wording) {
     private static List<Cell> file(PullFindings pull) {
         return List.of(
                 Cell.words(pull.name()),
+                Cell.words(Wording.minute(pull.pull().time())),
                 Cell.words(pull.pull().file().original()),
                 Cell.figure(Figures.number(pull.trace().size(), 0), pull.trace().size()),
                 Cell.words(pull.pull().file().sha256().substring(0, DIGEST_SHOWN)));
