@@ -36,8 +36,8 @@ import picocli.CommandLine.Spec;
         },
         footer = {
             "",
-            "Before the pulls: car strapped down, tyres and brakes looked at, nobody in line with the wheels, exhaust led",
-            "outside, extinguisher at hand. The dyno operator's word goes before anything here.",
+            "Before the pulls: car strapped down, tyres and brakes looked at, nobody in line with the wheels, exhaust led"
+                    + " outside, extinguisher at hand. The dyno operator's word goes before anything here.",
             "",
             "Example: pullproof add-pulls grey-coupe t32-1.csv t32-2.csv --setup \"timing 32\" --level timing=32deg"
         })

@@ -32,8 +32,8 @@ import picocli.CommandLine.Spec;
         description = "Tells the state of the air and the correction factors of every standard.",
         footer = {
             "",
-            "With --session the air is kept as a reading of that day and corrects the pulls nearest in time; a session keeps",
-            "the station pressure and the relative humidity as typed.",
+            "With --session the air is kept as a reading of that day and corrects the pulls nearest in time; a session keeps"
+                    + " the station pressure and the relative humidity as typed.",
             "",
             "Example: pullproof weather --pressure 98.2kPa --temperature 30C --humidity 60%% --session grey-coupe"
         })
