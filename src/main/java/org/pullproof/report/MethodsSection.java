@@ -33,8 +33,8 @@ record MethodsSection(Appraisal appraisal) {
             methods.add(correction(appraisal.session().standard()));
         }
         if (!appraisal.dyno().pulls().isEmpty()) {
-            methods.add("Band power is the mean of power at the wheels over the band, on a grid of 20 rpm; nothing is"
-                    + " shown at speeds a pull did not cover.");
+            methods.add("Band power is the mean of power at the wheels over the band, straight between the samples as"
+                    + " measured; nothing is shown at speeds a pull did not cover.");
         }
         if (!appraisal.changes().changes().isEmpty()) {
             methods.add("Differences between setups: generalised least squares (Aitken) on 100 times the logarithm of"
