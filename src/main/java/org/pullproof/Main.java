@@ -7,7 +7,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import org.pullproof.app.AddPulls;
+import org.pullproof.app.AddReadings;
 import org.pullproof.app.AssessDyno;
+import org.pullproof.app.AssessHealth;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.app.CheckSession;
 import org.pullproof.app.ExcludePull;
@@ -15,13 +17,17 @@ import org.pullproof.app.MakeReport;
 import org.pullproof.app.PullFileReader;
 import org.pullproof.app.ReadAir;
 import org.pullproof.app.RecordAir;
+import org.pullproof.app.RecordReading;
+import org.pullproof.app.RemoveReading;
 import org.pullproof.app.SessionDesk;
 import org.pullproof.app.SetFacts;
 import org.pullproof.app.Toolbox;
 import org.pullproof.cli.Commands;
 import org.pullproof.dyno.DynoAssessor;
 import org.pullproof.files.CsvFile;
+import org.pullproof.files.HealthLimitsFile;
 import org.pullproof.files.ProfileShelf;
+import org.pullproof.health.HealthAssessor;
 import org.pullproof.weather.AirCheck;
 import org.pullproof.weather.Correction;
 
@@ -67,6 +73,10 @@ public final class Main {
                 new AddPulls(desk, pullReader),
                 new ExcludePull(desk),
                 new AssessDyno(new DynoAssessor(correction)),
+                new AddReadings(desk, new CsvFile(), Clock.system(ZoneId.systemDefault())),
+                new RecordReading(desk),
+                new RemoveReading(desk),
+                new AssessHealth(new HealthAssessor(new HealthLimitsFile().read())),
                 new CheckSession(desk),
                 new MakeReport(Clock.system(ZoneId.systemDefault())));
     }

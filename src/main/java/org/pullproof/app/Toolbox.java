@@ -14,6 +14,10 @@ import org.pullproof.files.ProfileShelf;
  * @param addPulls takes in pull files
  * @param excludePull takes a pull out of every judgement, with the reason
  * @param assessDyno tells what the pulls amount to
+ * @param addReadings takes in a table of readings
+ * @param recordReading keeps one reading
+ * @param removeReading takes one reading away
+ * @param assessHealth tells what the readings amount to
  * @param checkSession reads everything and tells each problem
  * @param makeReport makes the report
  */
@@ -27,5 +31,9 @@ public record Toolbox(
         AddPulls addPulls,
         ExcludePull excludePull,
         AssessDyno assessDyno,
+        AddReadings addReadings,
+        RecordReading recordReading,
+        RemoveReading removeReading,
+        AssessHealth assessHealth,
         CheckSession checkSession,
         MakeReport makeReport) {}

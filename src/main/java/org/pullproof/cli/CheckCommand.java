@@ -45,7 +45,7 @@ final class CheckCommand implements Callable<Integer> {
         return problems.isEmpty() ? Output.DONE : Output.WRONG_INPUT;
     }
 
-    private static Json json(Problem problem) {
+    static Json json(Problem problem) {
         return new Json()
                 .put("file", problem.file())
                 .put("place", problem.place())
