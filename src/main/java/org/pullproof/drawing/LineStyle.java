@@ -2,6 +2,7 @@ package org.pullproof.drawing;
 
 import java.util.List;
 import org.pullproof.drawing.Shape.Stroke;
+import org.pullproof.dyno.DynoFindings;
 
 /** The line of each setup: the first unbroken, the others told apart by their dashes, never by colour. */
 public final class LineStyle {
@@ -13,6 +14,14 @@ public final class LineStyle {
             List.of(9.0, 3.0, 2.0, 3.0, 2.0, 3.0));
 
     private LineStyle() {}
+
+    /** The setups in order of their first pull, counted or not: the order that tells their lines and never changes. */
+    public static List<String> setups(DynoFindings findings) {
+        return findings.pulls().stream()
+                .map(pull -> pull.pull().setup())
+                .distinct()
+                .toList();
+    }
 
     /**
      * @param order place of the setup among those with pulls, from 0; it never changes

@@ -36,11 +36,9 @@ record SetupCurves(List<Mean> setups, boolean corrected) {
     }
 
     static SetupCurves of(DynoFindings findings, List<Setup> setups) {
-        List<PullFindings> counted =
-                findings.pulls().stream().filter(pull -> !pull.excluded()).toList();
+        List<PullFindings> counted = comparable(findings);
         boolean corrected = counted.stream().allMatch(pull -> pull.factor().isPresent());
-        List<String> ids =
-                counted.stream().map(pull -> pull.pull().setup()).distinct().toList();
+        List<String> ids = LineStyle.setups(findings);
         List<Mean> means = new ArrayList<>();
         for (int i = 0; i < ids.size(); i++) {
             String id = ids.get(i);
@@ -48,9 +46,27 @@ record SetupCurves(List<Mean> setups, boolean corrected) {
                     .filter(pull -> pull.pull().setup().equals(id))
                     .map(pull -> new Curve(pull.curve(), corrected ? factor(pull) : 1))
                     .toList();
-            means.add(new Mean(i, id, name(id, setups), mean(pulls), pulls));
+            if (!pulls.isEmpty()) {
+                means.add(new Mean(i, id, name(id, setups), mean(pulls), pulls));
+            }
         }
         return new SetupCurves(List.copyOf(means), corrected && !counted.isEmpty());
+    }
+
+    /**
+     * The pulls that may stand in one picture: all that count if each has its factor, else all that are as measured. Figures
+     * corrected to two standards are never drawn together.
+     */
+    private static List<PullFindings> comparable(DynoFindings findings) {
+        List<PullFindings> counted = findings.pulls().stream()
+                .filter(pull -> !pull.excluded())
+                .filter(pull -> pull.factor().isPresent()
+                        || pull.pull().correctedAlready().isEmpty())
+                .toList();
+        boolean allCorrected = counted.stream().allMatch(pull -> pull.factor().isPresent());
+        return counted.stream()
+                .filter(pull -> allCorrected || pull.pull().correctedAlready().isEmpty())
+                .toList();
     }
 
     private static double factor(PullFindings pull) {

@@ -12,6 +12,7 @@ import org.pullproof.HeadlessFx;
 import org.pullproof.app.OpenSession;
 import org.pullproof.health.TestKind;
 import org.pullproof.session.Edit;
+import org.pullproof.ui.dynoday.DynoPictures;
 import org.pullproof.ui.health.HealthPictures;
 import org.pullproof.ui.parts.Fonts;
 import org.pullproof.ui.shell.MainView;
@@ -43,6 +44,20 @@ class SheetPicturesTest {
         SessionViewModel model = SheetFixture.model(
                 open, (now, figures) -> SheetFixture.withHealth(now, figures, SheetFixture.oneLow(now)));
         picture("health", model, HealthPictures.sheet(model, 6), width, height, night);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1280, 800, false", "1280, 800, true", "1280, 720, false", "1920, 1080, false"})
+    void dynoDay(double width, double height, boolean night) {
+        SessionViewModel model = SheetFixture.model(DynoFixture.open(), DynoFixture::appraise);
+        picture("dyno", model, DynoPictures.sheet(model), width, height, night);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1280, 800, false"})
+    void dynoDayBeforeTheFirstPull(double width, double height, boolean night) {
+        SessionViewModel model = SheetFixture.model(UiFixture.open(), DynoFixture::appraise);
+        picture("dyno-empty", model, DynoPictures.sheet(model), width, height, night);
     }
 
     private void picture(String name, SessionViewModel model, Sheet sheet, double width, double height, boolean night) {

@@ -40,6 +40,7 @@ public class CheckedField<T> extends VBox {
         field.setAccessibleText(name);
         sentence.getStyleClass().add("refusal");
         sentence.setWrapText(true);
+        sentence.setMinHeight(USE_PREF_SIZE);
         getChildren().add(field);
         field.setOnAction(entered -> take());
         field.focusedProperty().addListener((of, before, focused) -> {

@@ -1,0 +1,281 @@
+package org.pullproof.ui.dynoday;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import org.pullproof.advice.Appraisal;
+import org.pullproof.car.Fact;
+import org.pullproof.drawing.LineStyle;
+import org.pullproof.drawing.PowerChart;
+import org.pullproof.dyno.PullFindings;
+import org.pullproof.engine.Setup;
+import org.pullproof.session.Problem;
+import org.pullproof.ui.shell.SessionViewModel;
+import org.pullproof.units.Dimension;
+import org.pullproof.units.Figures;
+import org.pullproof.units.Quantity;
+import org.pullproof.units.Shown;
+import org.pullproof.weather.AirCheck;
+import org.pullproof.weather.AirReading;
+import org.pullproof.weather.Correction;
+import org.pullproof.weather.Factor;
+
+/** State and decisions of the sheet Dyno day: the air, pull files, the pulls, the setup looked at. */
+public final class DynoDayViewModel {
+    private static final DateTimeFormatter CLOCK_TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final DateTimeFormatter DAY_TIME = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ROOT);
+
+    /** Air older than this is read again (common practice, no source). */
+    private static final Duration FRESH = Duration.ofMinutes(20);
+
+    private final SessionViewModel model;
+    private final DynoActs acts;
+    private final Clock clock;
+    private final AirEntry air;
+    private final StringProperty setup = new SimpleStringProperty("");
+    private final StringProperty chosen = new SimpleStringProperty("");
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+
+    /** Written by the act away from the screen, read when its outcome is shown. */
+    private volatile List<Problem> left = List.of();
+
+    /**
+     * One pull of the list.
+     *
+     * @param pull with its figures
+     * @param order place of its setup among the lines
+     * @param name "base-3"
+     * @param time of the clock
+     * @param band band power in the unit of the sheet, or {@code –}
+     * @param flag keyword of its first flag, or "out" if it is excluded, or empty
+     */
+    public record Row(PullFindings pull, int order, String name, String time, String band, String flag) {
+        public boolean excluded() {
+            return pull.excluded();
+        }
+    }
+
+    public DynoDayViewModel(
+            SessionViewModel model, DynoActs acts, Correction correction, AirCheck check, Clock clock) {
+        this.model = model;
+        this.acts = acts;
+        this.clock = clock;
+        this.air = new AirEntry(correction, check, this::elevation);
+        setup.set(model.session().present().name());
+        chosen.set(model.session().presentSetup());
+    }
+
+    SessionViewModel model() {
+        return model;
+    }
+
+    private Appraisal appraisal() {
+        return model.appraisal();
+    }
+
+    private Optional<Quantity> elevation() {
+        return model.session()
+                .car()
+                .told(Fact.ELEVATION)
+                .map(text -> Quantity.parse(text, Dimension.LENGTH));
+    }
+
+    public AirEntry air() {
+        return air;
+    }
+
+    /** Name of the setup that files are taken in for. */
+    public StringProperty setupProperty() {
+        return setup;
+    }
+
+    /** Id of the setup drawn in blue. */
+    public StringProperty chosenProperty() {
+        return chosen;
+    }
+
+    /** Why files could not be taken in, or empty. */
+    public ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    public List<String> setupNames() {
+        return model.session().setups().stream().map(Setup::name).toList();
+    }
+
+    public boolean anyPull() {
+        return model.session().days().stream().anyMatch(day -> !day.pulls().isEmpty());
+    }
+
+    public List<Row> rows() {
+        List<String> order = LineStyle.setups(appraisal().dyno());
+        return appraisal().dyno().pulls().stream()
+                .map(pull -> row(pull, order.indexOf(pull.pull().setup())))
+                .toList();
+    }
+
+    private Row row(PullFindings pull, int order) {
+        String flag = pull.excluded()
+                ? "out"
+                : pull.flags().stream().findFirst().map(DynoDayViewModel::keyword).orElse("");
+        return new Row(pull, order, pull.name(), pull.pull().time().format(CLOCK_TIME), band(pull), flag);
+    }
+
+    private static String keyword(String flag) {
+        return flag.split(":", 2)[0];
+    }
+
+    private String band(PullFindings pull) {
+        OptionalDouble kilowatt = pull.bandCorrectedKw().isPresent() ? pull.bandCorrectedKw() : pull.bandMeasuredKw();
+        if (kilowatt.isEmpty()) {
+            return "–";
+        }
+        boolean measured = pull.bandCorrectedKw().isEmpty();
+        return figures().bare(kilowatt.getAsDouble() * 1e3, Shown.POWER) + (measured ? " m" : "");
+    }
+
+    private Figures figures() {
+        return appraisal().figures();
+    }
+
+    /** What the figures of the list are: "band hp, SAE J1349; m: as measured, no air". */
+    public String listCaption() {
+        boolean someMeasured = appraisal().dyno().pulls().stream()
+                .anyMatch(pull -> pull.bandMeasuredKw().isPresent() && pull.bandCorrectedKw().isEmpty());
+        String unit = figures().unit(Shown.POWER).symbol();
+        return "band " + unit + ", " + model.session().standard().words() + (someMeasured ? "; m: measured" : "");
+    }
+
+    /** What must be said of a pull: its flags, or why it is excluded. */
+    public List<String> remarks(PullFindings pull) {
+        return pull.pull()
+                .excluded()
+                .map(reason -> List.of(pull.name() + " is out: " + reason))
+                .orElseGet(() -> pull.flags().stream()
+                        .map(flag -> pull.name() + ", " + flag)
+                        .toList());
+    }
+
+    /** What the chart shows. */
+    public PowerChart.Content chart() {
+        return new PowerChart.Content(
+                appraisal().dyno(),
+                model.session().setups(),
+                Optional.of(chosen.get()),
+                appraisal().changes().ribbonPercent(),
+                model.session().standard(),
+                figures());
+    }
+
+    /** Looks at the setup of a pull. */
+    public void choose(PullFindings pull) {
+        chosen.set(pull.pull().setup());
+    }
+
+    /** Takes in files dropped on the sheet or chosen; why not stands at {@link #problemProperty()}. */
+    public void takeIn(List<Path> files) {
+        if (files.isEmpty()) {
+            return;
+        }
+        if (setup.get().isBlank()) {
+            problem.set("Say first which setup these pulls were made on.");
+            return;
+        }
+        problem.set("");
+        left = List.of();
+        model.act(acts.addPulls(List.copyOf(files), setup.get().strip(), told -> left = told), problem::set);
+    }
+
+    /** What was left out of the files taken in last, one sentence each. */
+    public List<String> leftOut() {
+        return left.stream().map(Problem::toString).toList();
+    }
+
+    /**
+     * Takes a pull out, with its reason.
+     *
+     * @throws IllegalArgumentException if no reason is given
+     */
+    public void exclude(PullFindings pull, String reason) {
+        if (reason.isBlank()) {
+            throw new IllegalArgumentException("Say why " + pull.name() + " does not count.");
+        }
+        model.act(acts.exclude(pull.pull(), reason.strip()));
+    }
+
+    public void include(PullFindings pull) {
+        model.act(acts.include(pull.pull()));
+    }
+
+    /**
+     * Keeps the air typed as read now.
+     *
+     * @throws IllegalArgumentException with a sentence if a part is missing or there is no such air
+     */
+    public void useAir() {
+        model.act(acts.recordAir(air.reading(clock)));
+    }
+
+    /** The last reading of the air, if there is one. */
+    public Optional<AirReading> latestAir() {
+        return appraisal().dyno().latestAir();
+    }
+
+    /** The factor of what is typed, else of the last reading, in words: "1.033 ± 0.003 SAE J1349, in range". */
+    public String factorWords() {
+        Optional<Factor> typed = air.factor(model.session().standard());
+        return typed.or(() -> appraisal().dyno().latestFactor())
+                .map(DynoDayViewModel::words)
+                .orElse("–");
+    }
+
+    private static String words(Factor factor) {
+        return Figures.number(factor.value(), 3) + " ± " + Figures.number(factor.uncertainty(), 3) + " "
+                + factor.standard().words() + (factor.withinRange() ? ", in range" : ", outside the standard's range");
+    }
+
+    /** When the last reading was made: "typed 13:40, 22 min ago". */
+    public String airAge() {
+        return latestAir().map(AirReading::time).map(this::age).orElse("not read yet");
+    }
+
+    private String age(LocalDateTime time) {
+        Duration old = Duration.between(time, LocalDateTime.now(clock));
+        boolean today = time.toLocalDate().equals(LocalDateTime.now(clock).toLocalDate());
+        return today && !old.isNegative()
+                ? "typed " + time.format(CLOCK_TIME) + ", " + old.toMinutes() + Figures.NO_BREAK_SPACE + "min ago"
+                : "typed " + time.format(DAY_TIME);
+    }
+
+    /** Whether the last reading is of today and too old to pull with. */
+    public boolean airIsOld() {
+        return latestAir()
+                .map(AirReading::time)
+                .filter(time -> time.toLocalDate().equals(LocalDateTime.now(clock).toLocalDate()))
+                .map(time -> Duration.between(time, LocalDateTime.now(clock)).compareTo(FRESH) > 0)
+                .orElse(false);
+    }
+
+    /** The pulls as a table, to be copied. */
+    public String table() {
+        return rows().stream()
+                .map(row -> String.join(
+                        "\t",
+                        row.name(),
+                        row.pull().pull().time().toString(),
+                        row.band(),
+                        row.excluded() ? row.pull().pull().excluded().orElse("") : String.join("; ", row.pull().flags())))
+                .collect(Collectors.joining("\n", "pull\ttime\t" + listCaption() + "\tflags\n", "\n"));
+    }
+}

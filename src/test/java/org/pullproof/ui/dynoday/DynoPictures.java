@@ -1,0 +1,88 @@
+package org.pullproof.ui.dynoday;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.pullproof.dyno.DynoDay;
+import org.pullproof.dyno.Pull;
+import org.pullproof.session.Edit;
+import org.pullproof.session.Problem;
+import org.pullproof.ui.SheetFixture;
+import org.pullproof.ui.UiFixture;
+import org.pullproof.ui.shell.Act;
+import org.pullproof.ui.shell.SessionViewModel;
+import org.pullproof.ui.shell.Sheet;
+import org.pullproof.weather.AirCheck;
+import org.pullproof.weather.AirReading;
+import org.pullproof.weather.Correction;
+
+/** The sheet Dyno day for tests; its acts write nothing to the disk and remember the files they were given. */
+public final class DynoPictures {
+    private DynoPictures() {}
+
+    public static Sheet sheet(SessionViewModel session) {
+        return new DynoDaySheet(model(session, new Acts()), List::of);
+    }
+
+    static DynoDayViewModel model(SessionViewModel session, DynoActs acts) {
+        return new DynoDayViewModel(session, acts, new Correction(), new AirCheck(), SheetFixture.CLOCK);
+    }
+
+    static final class Acts implements DynoActs {
+        final List<Path> taken = new ArrayList<>();
+        String setup = "";
+
+        @Override
+        public Act recordAir(AirReading reading) {
+            return open -> UiFixture.after(open, new Edit("Record the air", session -> {
+                List<AirReading> air = new ArrayList<>(session.days().isEmpty() ? List.of() : session.days().get(0).air());
+                air.add(reading);
+                List<Pull> pulls = session.days().isEmpty() ? List.of() : session.days().get(0).pulls();
+                return session.withDays(List.of(new DynoDay(reading.time().toLocalDate(), air, pulls)));
+            }));
+        }
+
+        @Override
+        public Act addPulls(List<Path> files, String setupName, Consumer<List<Problem>> left) {
+            return open -> {
+                left.accept(List.of(new Problem(files.get(0).toString(), "line 9", "the row is not a sample")));
+                if (files.get(0).toString().endsWith(".pdf")) {
+                    throw new IllegalArgumentException(files.get(0) + ": the file has no rpm column");
+                }
+                taken.addAll(files);
+                setup = setupName;
+                return open;
+            };
+        }
+
+        @Override
+        public Act exclude(Pull pull, String reason) {
+            return replaced(pull, Optional.of(reason));
+        }
+
+        @Override
+        public Act include(Pull pull) {
+            return replaced(pull, Optional.empty());
+        }
+
+        private static Act replaced(Pull pull, Optional<String> excluded) {
+            Pull next = new Pull(
+                    pull.setup(),
+                    pull.number(),
+                    pull.file(),
+                    pull.time(),
+                    pull.columns(),
+                    pull.correctedAlready(),
+                    excluded);
+            return open -> UiFixture.after(open, new Edit("Exclude " + pull.id(), session -> {
+                DynoDay day = session.days().get(0);
+                List<Pull> pulls = day.pulls().stream()
+                        .map(other -> other.id().equals(pull.id()) ? next : other)
+                        .toList();
+                return session.withDays(List.of(new DynoDay(day.date(), day.air(), pulls)));
+            }));
+        }
+    }
+}
