@@ -54,8 +54,8 @@ public final class DynoFixture {
                 change("timing-32", "base", "Back to base", Optional.empty()),
                 change("base", "timing-35", "Total timing 26° to 35°", Optional.of(Money.of(0, "USD"))),
                 change("timing-35", "jets", "Main jets two sizes up", Optional.of(Money.of(18, "USD"))));
-        Session session = begun.withSetups(setups, "jets", changes)
-                .withDays(List.of(new DynoDay(DAY, List.of(air()), pulls())));
+        Session session =
+                begun.withSetups(setups, "jets", changes).withDays(List.of(new DynoDay(DAY, List.of(air()), pulls())));
         return new OpenSession(Path.of("nowhere"), History.of(session), traces(), List.of());
     }
 
@@ -79,7 +79,10 @@ public final class DynoFixture {
             pulls.add(new Pull(
                     ORDER[i],
                     number,
-                    new PullFile("run" + i + ".csv", "run" + i + ".csv", String.valueOf(i % 10).repeat(64)),
+                    new PullFile(
+                            "run" + i + ".csv",
+                            "run" + i + ".csv",
+                            String.valueOf(i % 10).repeat(64)),
                     DAY.atTime(13, 42).plusMinutes(5L * i),
                     List.of(),
                     Optional.empty(),

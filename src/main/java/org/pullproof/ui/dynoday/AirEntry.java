@@ -101,8 +101,8 @@ public final class AirEntry {
         Optional<Quantity> pressure = part(Part.PRESSURE);
         Optional<Quantity> temperature = part(Part.TEMPERATURE);
         Optional<Quantity> humidity = part(Part.HUMIDITY);
-        return pressure.flatMap(p -> temperature.flatMap(t -> humidity.map(h -> new TypedAir(
-                new TypedAir.Barometer.Station(p), t, new TypedAir.Humidity.Relative(h)))));
+        return pressure.flatMap(p -> temperature.flatMap(t -> humidity.map(
+                h -> new TypedAir(new TypedAir.Barometer.Station(p), t, new TypedAir.Humidity.Relative(h)))));
     }
 
     private Optional<Quantity> part(Part part) {
@@ -111,9 +111,7 @@ public final class AirEntry {
 
     /** The factor of the air typed so far; absent until all three parts stand and agree. */
     public Optional<Factor> factor(Standard standard) {
-        return complete()
-                .filter(air -> problems(air).isEmpty())
-                .map(air -> correction.factor(standard, air));
+        return complete().filter(air -> problems(air).isEmpty()).map(air -> correction.factor(standard, air));
     }
 
     /** Why the air typed cannot be used yet, or empty. */

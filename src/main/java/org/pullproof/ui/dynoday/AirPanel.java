@@ -24,7 +24,8 @@ final class AirPanel extends VBox {
     private final Label age = Labels.whole("", "caption");
     private final Label factor = Labels.wrapped("", "strong");
     private final Label waits = Labels.wrapped("", "caption");
-    private final Label old = Labels.wrapped("Older than 20 min: read it again before the next pull.", "caption", "red");
+    private final Label old =
+            Labels.wrapped("Older than 20 min: read it again before the next pull.", "caption", "red");
     private final Button asAltimeter = Actions.plain("", "");
     private final Button use = Actions.plain("Use this air", "Enter");
 
@@ -42,7 +43,7 @@ final class AirPanel extends VBox {
         entry.setHgrow(Priority.ALWAYS);
         grid.getColumnConstraints().setAll(new ColumnConstraints(), entry);
         for (Part part : Part.values()) {
-            grid.addRow(part.ordinal(), Labels.whole(part.words(), "caption"), field(part));
+            grid.addRow(grid.getRowCount(), Labels.whole(part.words(), "caption"), field(part));
         }
         getChildren().setAll(new VBox(Labels.whole("Air at the intake", "section"), age), grid, factor, use, waits);
         show();
@@ -50,7 +51,8 @@ final class AirPanel extends VBox {
 
     private CheckedField<Quantity> field(Part part) {
         CheckedField<Quantity> field = new CheckedField<>(
-                part.words(), text -> model.air().take(part, text, model.model().look().figures()));
+                part.words(),
+                text -> model.air().take(part, text, model.model().look().figures()));
         field.field().setId("air-" + part.name().toLowerCase(java.util.Locale.ROOT));
         field.field().setPrefColumnCount(7);
         field.field().setMaxWidth(116);

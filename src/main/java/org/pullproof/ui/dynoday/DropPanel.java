@@ -40,8 +40,10 @@ final class DropPanel extends VBox {
         setup.setAccessibleText("Setup these pulls were made on");
         setup.getEditor().setPromptText("name of the setup");
         setup.valueProperty().bindBidirectional(model.setupProperty());
-        setup.getEditor().textProperty().addListener((ObservableValue<? extends String> of, String before, String text) ->
-                model.setupProperty().set(text));
+        setup.getEditor()
+                .textProperty()
+                .addListener((ObservableValue<? extends String> of, String before, String text) ->
+                        model.setupProperty().set(text));
         model.problemProperty().addListener((of, before, after) -> show());
         setOnDragOver(this::over);
         setOnDragDropped(this::dropped);

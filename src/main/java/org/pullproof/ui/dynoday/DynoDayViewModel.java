@@ -66,8 +66,7 @@ public final class DynoDayViewModel {
         }
     }
 
-    public DynoDayViewModel(
-            SessionViewModel model, DynoActs acts, Correction correction, AirCheck check, Clock clock) {
+    public DynoDayViewModel(SessionViewModel model, DynoActs acts, Correction correction, AirCheck check, Clock clock) {
         this.model = model;
         this.acts = acts;
         this.clock = clock;
@@ -85,10 +84,7 @@ public final class DynoDayViewModel {
     }
 
     private Optional<Quantity> elevation() {
-        return model.session()
-                .car()
-                .told(Fact.ELEVATION)
-                .map(text -> Quantity.parse(text, Dimension.LENGTH));
+        return model.session().car().told(Fact.ELEVATION).map(text -> Quantity.parse(text, Dimension.LENGTH));
     }
 
     public AirEntry air() {
@@ -128,7 +124,10 @@ public final class DynoDayViewModel {
     private Row row(PullFindings pull, int order) {
         String flag = pull.excluded()
                 ? "out"
-                : pull.flags().stream().findFirst().map(DynoDayViewModel::keyword).orElse("");
+                : pull.flags().stream()
+                        .findFirst()
+                        .map(DynoDayViewModel::keyword)
+                        .orElse("");
         return new Row(pull, order, pull.name(), pull.pull().time().format(CLOCK_TIME), band(pull), flag);
     }
 
@@ -152,7 +151,8 @@ public final class DynoDayViewModel {
     /** What the figures of the list are: "band hp, SAE J1349; m: as measured, no air". */
     public String listCaption() {
         boolean someMeasured = appraisal().dyno().pulls().stream()
-                .anyMatch(pull -> pull.bandMeasuredKw().isPresent() && pull.bandCorrectedKw().isEmpty());
+                .anyMatch(pull -> pull.bandMeasuredKw().isPresent()
+                        && pull.bandCorrectedKw().isEmpty());
         String unit = figures().unit(Shown.POWER).symbol();
         return "band " + unit + ", " + model.session().standard().words() + (someMeasured ? "; m: measured" : "");
     }
@@ -262,7 +262,8 @@ public final class DynoDayViewModel {
     public boolean airIsOld() {
         return latestAir()
                 .map(AirReading::time)
-                .filter(time -> time.toLocalDate().equals(LocalDateTime.now(clock).toLocalDate()))
+                .filter(time ->
+                        time.toLocalDate().equals(LocalDateTime.now(clock).toLocalDate()))
                 .map(time -> Duration.between(time, LocalDateTime.now(clock)).compareTo(FRESH) > 0)
                 .orElse(false);
     }
@@ -275,7 +276,9 @@ public final class DynoDayViewModel {
                         row.name(),
                         row.pull().pull().time().toString(),
                         row.band(),
-                        row.excluded() ? row.pull().pull().excluded().orElse("") : String.join("; ", row.pull().flags())))
+                        row.excluded()
+                                ? row.pull().pull().excluded().orElse("")
+                                : String.join("; ", row.pull().flags())))
                 .collect(Collectors.joining("\n", "pull\ttime\t" + listCaption() + "\tflags\n", "\n"));
     }
 }

@@ -23,7 +23,8 @@ public final class SheetReadingRules implements ReadingRules {
     public Reading read(Map<String, String> cells) {
         LocalDateTime now = LocalDateTime.now(clock).withNano(0);
         List<String> columns = List.copyOf(cells.keySet());
-        List<String> row = columns.stream().map(column -> cells.getOrDefault(column, "")).toList();
+        List<String> row =
+                columns.stream().map(column -> cells.getOrDefault(column, "")).toList();
         ReadingSheet.Taken taken = new ReadingSheet(engine.get(), now)
                 .read(List.of(new ReadingSheet.Row(1, columns), new ReadingSheet.Row(2, row)));
         taken.problems().stream().findFirst().ifPresent(problem -> {

@@ -64,7 +64,12 @@ class DynoDaySheetTest {
     void airIsTypedByKeysAlone(FxRobot robot) {
         robot.interact(() -> page.lookup("#air-pressure").requestFocus());
 
-        robot.write("24.75").type(KeyCode.TAB).write("88").type(KeyCode.TAB).write("22").type(KeyCode.ENTER);
+        robot.write("24.75")
+                .type(KeyCode.TAB)
+                .write("88")
+                .type(KeyCode.TAB)
+                .write("22")
+                .type(KeyCode.ENTER);
 
         assertThat(model.latestAir()).isPresent();
     }
@@ -77,7 +82,8 @@ class DynoDaySheetTest {
         Snapshots.write(page.getScene(), "dyno-altimeter");
         robot.clickOn("#as-altimeter");
 
-        assertThat(robot.lookup("#air-pressure").queryTextInputControl().getText()).startsWith("24.7");
+        assertThat(robot.lookup("#air-pressure").queryTextInputControl().getText())
+                .startsWith("24.7");
         assertThat(robot.lookup(".refusal").tryQuery()).isEmpty();
     }
 }

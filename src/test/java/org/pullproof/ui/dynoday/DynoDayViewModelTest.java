@@ -28,8 +28,7 @@ class DynoDayViewModelTest {
 
     private void garageLiesAt(String elevation) {
         session.act(open -> UiFixture.after(
-                open,
-                new Edit("Set", now -> now.withCar(now.car().with(Fact.ELEVATION, elevation)))));
+                open, new Edit("Set", now -> now.withCar(now.car().with(Fact.ELEVATION, elevation)))));
     }
 
     private void typeAir(String pressure, String temperature, String humidity) {
@@ -77,7 +76,8 @@ class DynoDayViewModelTest {
         assertThatThrownBy(() -> model.air().take(Part.PRESSURE, "30.02", US))
                 .hasMessageContaining("looks like an altimeter setting");
         assertThat(model.air().asAltimeterSetting("30.02", US))
-                .hasValueSatisfying(station -> assertThat(station.figure().doubleValue()).isBetween(24.6, 24.9));
+                .hasValueSatisfying(
+                        station -> assertThat(station.figure().doubleValue()).isBetween(24.6, 24.9));
     }
 
     @Test

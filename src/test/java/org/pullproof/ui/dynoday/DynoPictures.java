@@ -37,9 +37,14 @@ public final class DynoPictures {
         @Override
         public Act recordAir(AirReading reading) {
             return open -> UiFixture.after(open, new Edit("Record the air", session -> {
-                List<AirReading> air = new ArrayList<>(session.days().isEmpty() ? List.of() : session.days().get(0).air());
+                List<AirReading> air = new ArrayList<>(
+                        session.days().isEmpty()
+                                ? List.of()
+                                : session.days().get(0).air());
                 air.add(reading);
-                List<Pull> pulls = session.days().isEmpty() ? List.of() : session.days().get(0).pulls();
+                List<Pull> pulls = session.days().isEmpty()
+                        ? List.of()
+                        : session.days().get(0).pulls();
                 return session.withDays(List.of(new DynoDay(reading.time().toLocalDate(), air, pulls)));
             }));
         }

@@ -9,7 +9,7 @@ public final class HealthPictures {
     private HealthPictures() {}
 
     public static Sheet sheet(SessionViewModel session, int cylinder) {
-        HealthViewModel model = new HealthViewModel(session, HealthViewModelTest::read, new TypedReadings());
+        HealthViewModel model = new HealthViewModel(session, HealthViewModelTest.rules(), new TypedReadings());
         model.entry().cylinderProperty().set(cylinder);
         model.entry().testProperty().set(org.pullproof.health.TestKind.COMPRESSION_DRY);
         return new HealthSheet(

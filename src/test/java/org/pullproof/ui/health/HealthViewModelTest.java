@@ -3,51 +3,27 @@ package org.pullproof.ui.health;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.pullproof.app.OpenSession;
-import org.pullproof.health.Conditions;
-import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
 import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.UiFixture;
 import org.pullproof.ui.shell.SessionViewModel;
-import org.pullproof.units.Dimension;
-import org.pullproof.units.Quantity;
 
 class HealthViewModelTest {
     private final SessionViewModel session = session(UiFixture.open());
-    private final HealthViewModel model = new HealthViewModel(session, HealthViewModelTest::read, new TypedReadings());
+    private final HealthViewModel model = new HealthViewModel(session, rules(), new TypedReadings());
 
     private static SessionViewModel session(OpenSession open) {
         return SheetFixture.model(
                 open, (now, figures) -> SheetFixture.withHealth(now, figures, SheetFixture.oneLow(now)));
     }
 
-    /** Stands for the rules of tables: a compression if it is one, a sign else. */
-    static Reading read(Map<String, String> cells) {
-        String value = String.valueOf(cells.get("value"));
-        if (!cells.containsKey("cylinder")) {
-            return SheetFixture.sign(
-                    TestKind.named(String.valueOf(cells.get("test"))).orElseThrow(), value);
-        }
-        Quantity gauge = Quantity.parse(value, Dimension.PRESSURE);
-        if (gauge.si() > 3e6) {
-            throw new ReadingRules.RefusedEntry("value", gauge + " is more than any engine reads.");
-        }
-        return new Reading.Compression(
-                OptionalInt.of(Integer.parseInt(String.valueOf(cells.get("cylinder")))),
-                false,
-                gauge,
-                Optional.empty(),
-                1,
-                Conditions.notRecorded(),
-                java.time.LocalDateTime.of(2026, 6, 14, 14, 2),
-                "");
+    /** The rules of tables of readings, at the time of the fixture. */
+    static ReadingRules rules() {
+        return new SheetReadingRules(UiFixture::v8, SheetFixture.CLOCK);
     }
 
     @Test
@@ -117,11 +93,11 @@ class HealthViewModelTest {
     @Test
     void aRefusedReadingKeepsWhatWasTyped() {
         model.entry().testProperty().set(TestKind.COMPRESSION_DRY);
-        model.entry().put(EntryColumn.VALUE, "1580 psi");
+        model.entry().put(EntryColumn.VALUE, "-158 psi");
 
-        assertThatThrownBy(model::keep).hasMessageContaining("1580 psi");
+        assertThatThrownBy(model::keep).isInstanceOf(ReadingRules.RefusedEntry.class);
 
-        assertThat(model.entry().text(EntryColumn.VALUE)).isEqualTo("1580 psi");
+        assertThat(model.entry().text(EntryColumn.VALUE)).isEqualTo("-158 psi");
         assertThat(model.entry().cylinderProperty().get()).isEqualTo(1);
     }
 
@@ -145,7 +121,7 @@ class HealthViewModelTest {
                 UiFixture.open(),
                 new org.pullproof.session.Edit(
                         "Record", now -> now.withReadings(java.util.List.of(SheetFixture.compression(6, 92)))));
-        HealthViewModel read = new HealthViewModel(session(open), HealthViewModelTest::read, new TypedReadings());
+        HealthViewModel read = new HealthViewModel(session(open), rules(), new TypedReadings());
         read.entry().cylinderProperty().set(6);
 
         assertThat(read.readings()).singleElement().satisfies(row -> {
