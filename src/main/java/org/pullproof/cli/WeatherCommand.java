@@ -162,6 +162,7 @@ final class WeatherCommand implements Callable<Integer> {
                 () -> wrongUsage("A session keeps the relative humidity: give --humidity with --session."));
         LocalDateTime time =
                 at.orElseGet(() -> LocalDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.MINUTES));
+        tools.readAir().summary(typed(), elevation); // the session knows its own elevation, or none
         AirReading reading = new AirReading(time, station, temperature, relative);
         return tools.recordAir().record(tools.desk().open(folder), reading).summary();
     }

@@ -124,6 +124,25 @@ class DynoCommandsTest {
     }
 
     @Test
+    void anElevationTypedIsHeldAgainstAirForASessionToo() throws Exception {
+        Path session = session();
+        Outcome refused = pullproof.run(
+                "weather",
+                "--pressure",
+                "101.3kPa",
+                "--elevation",
+                "600m",
+                "--temperature",
+                "30C",
+                "--humidity",
+                "60%",
+                "--session",
+                session);
+        assertThat(refused.status()).isEqualTo(1);
+        assertThat(Files.readString(session.resolve("session.json"))).doesNotContain("stationPressure");
+    }
+
+    @Test
     void twoPressuresAreWrongUsage() {
         Outcome refused = pullproof.run(
                 "weather", "--pressure", "98kPa", "--altimeter", "101kPa", "--temperature", "30C", "--humidity", "60%");

@@ -2,7 +2,6 @@ package org.pullproof.dyno;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Tables for tests, written as lines with a semicolon between cells. */
 final class Tables {
@@ -12,9 +11,5 @@ final class Tables {
         return IntStream.range(0, lines.length)
                 .mapToObj(i -> new TableRow(i + 1, List.of(lines[i].split(";", -1))))
                 .toList();
-    }
-
-    static List<TableRow> of(Stream<String> lines) {
-        return of(lines.toArray(String[]::new));
     }
 }
