@@ -144,7 +144,7 @@ final class LeakdownCommand implements Callable<Integer> {
                     .put("referenceReadingKpa", reference.reading(area) / 1e3)
                     .put("referenceLeakPercent", reference.percent(reference.reading(area)))
                     .put("referenceSupplyKpa", reference.supply() / 1e3)
-                    .put("referenceRestrictorAreaMm2", reference.restrictorArea() * 1e6);
+                    .put("referenceOrificeMm", reference.restrictorDiameter() * 1e3);
         });
         leak.crankTorque().ifPresent(torque -> json.put("crankTorqueNm", torque));
         return json;
@@ -159,7 +159,8 @@ final class LeakdownCommand implements Callable<Integer> {
             table.row("area of the leak", Figures.number(area * 1e6, 2) + Figures.NO_BREAK_SPACE + "mm²");
             table.row(
                     "the reference tester (FAA AC 43.13-1B, " + figures.of(reference.supply(), Shown.COMPRESSION)
-                            + ") would show",
+                            + ", restrictor "
+                            + figures.of(reference.restrictorDiameter(), Shown.GAP) + ") would show",
                     figures.of(shown, Shown.COMPRESSION) + ", " + Figures.percent(reference.percent(shown), 1));
         });
         if (leak.areaSquareMetre().isEmpty()) {

@@ -31,6 +31,8 @@ public final class HealthLimitsFile {
                 value(file, "thinAirKpa"),
                 value(file, "shortOfExpected"),
                 value(file, "suspectLeak"),
+                value(file, "oneHoleSpread"),
+                value(file, "oneHoleSlack"),
                 value(file, "weakDrop"),
                 value(file, "weakScatter"),
                 value(file, "deadDrop"),

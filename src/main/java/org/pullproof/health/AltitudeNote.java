@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.pullproof.engine.Geometry;
 import org.pullproof.health.compression.SeaLevel;
 import org.pullproof.units.Figures;
-import org.pullproof.units.Quantity;
 import org.pullproof.units.Shown;
 
 /** What thin air explains of low readings, so that altitude is never taken for a fault. */
@@ -15,19 +14,23 @@ final class AltitudeNote {
 
     private AltitudeNote() {}
 
-    /** A sentence where the station pressure was recorded and is low; the readings are the dry ones that compare. */
+    /** A sentence where the air's pressure is known and low; the readings are the dry ones that compare. */
     static Optional<String> of(Evidence evidence, HealthLimits limits) {
         List<Reading.Compression> readings = evidence.comparison().alike().values().stream()
-                .filter(reading -> reading.conditions().station().isPresent())
+                .filter(reading -> evidence.station(reading).isPresent())
                 .toList();
         double station = readings.stream()
-                .flatMap(reading -> reading.conditions().station().stream())
-                .mapToDouble(Quantity::si)
+                .flatMapToDouble(reading -> evidence.station(reading).stream())
                 .average()
                 .orElse(Double.MAX_VALUE);
         return station >= limits.thinAirKpa() * 1e3
                 ? Optional.empty()
-                : Optional.of(sentence(readings, station, evidence.profile().geometry(), limits, evidence.figures()));
+                : Optional.of(
+                        sentence(readings, station, evidence.profile().geometry(), limits, evidence.figures())
+                                + (evidence.stationFromElevation()
+                                        ? " The air's pressure is that of the standard atmosphere at the garage;"
+                                                + " a barometer tells better."
+                                        : ""));
     }
 
     private static String sentence(

@@ -185,7 +185,20 @@ final class CompressionJudge {
         return evidence.comparison().whyNot().getOrDefault(cylinder, "");
     }
 
-    private String shown(int cylinder) {
+    /** A dry reading in percent of the median of some others; empty without it or them. */
+    OptionalDouble percentOf(int cylinder, List<Integer> others) {
+        Map<Integer, Double> pascal = evidence.comparison().pascal();
+        double[] beside = others.stream()
+                .filter(other -> other != cylinder && pascal.containsKey(other))
+                .mapToDouble(other -> pascal.getOrDefault(other, 0.0))
+                .toArray();
+        if (!pascal.containsKey(cylinder) || beside.length == 0 || Median.of(beside) <= 0) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(100 * pascal.getOrDefault(cylinder, 0.0) / Median.of(beside));
+    }
+
+    String shown(int cylinder) {
         return shown(evidence.dry(), cylinder);
     }
 

@@ -24,7 +24,7 @@ final class CylinderJudge {
         this.evidence = evidence;
         this.limits = limits;
         this.compression = new CompressionJudge(evidence, limits);
-        this.leak = new LeakJudge(evidence, limits);
+        this.leak = new LeakJudge(evidence, limits, compression);
     }
 
     /** A state with its words. */
@@ -55,13 +55,10 @@ final class CylinderJudge {
                 before(cylinder));
     }
 
-    private static OptionalDouble seaLevel(Optional<Reading.Compression> dry) {
-        return dry
-                .flatMap(reading -> reading.conditions()
-                        .station()
-                        .map(station -> SeaLevel.restated(reading.gauge().si(), station.si())))
-                .stream()
-                .mapToDouble(pascal -> pascal)
+    private OptionalDouble seaLevel(Optional<Reading.Compression> dry) {
+        return dry.stream()
+                .flatMapToDouble(reading -> evidence.station(reading).stream()
+                        .map(station -> SeaLevel.restated(reading.gauge().si(), station)))
                 .findFirst();
     }
 
@@ -146,6 +143,7 @@ final class CylinderJudge {
     private Optional<String> leakDoubt(int cylinder) {
         return switch (leak.standing(cylinder)) {
             case LEAKS_UNHEARD -> Optional.of("it leaks, no air heard");
+            case MISFIT -> Optional.of("leak-down and compression do not fit");
             case MAY_LEAK -> Optional.of("it may leak");
             case LEAKS, WITHIN, NOT_READ -> Optional.empty();
         };

@@ -3,14 +3,18 @@ package org.pullproof.health;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.health.balance.BalanceDrops;
 import org.pullproof.health.compression.Comparison;
 import org.pullproof.health.leakdown.LeakReading;
 import org.pullproof.units.Figures;
+import org.pullproof.units.Quantity;
+import org.pullproof.weather.StandardAtmosphere;
 
 /**
  * The readings that are weighed, by cylinder and test.
@@ -21,6 +25,7 @@ import org.pullproof.units.Figures;
  * @param wet wet readings that count
  * @param leaks leak-down readings that count and say something
  * @param drops of speed
+ * @param elevation of the garage in m, if told
  * @param figures how figures are written
  */
 record Evidence(
@@ -32,30 +37,63 @@ record Evidence(
         SortedMap<Integer, Reading.Leakdown> leakReadings,
         SortedMap<Integer, LeakReading> leaks,
         BalanceDrops drops,
+        OptionalDouble elevation,
         Figures figures) {
 
-    static Evidence of(List<Reading> readings, EngineProfile profile, Figures figures) {
+    static Evidence of(List<Reading> readings, EngineProfile profile, OptionalDouble elevation, Figures figures) {
         Chapters chapters = new Chapters(readings);
-        SortedMap<Integer, Reading.Compression> dry = new TreeMap<>();
-        SortedMap<Integer, Reading.Compression> wet = new TreeMap<>();
-        SortedMap<Integer, Reading.Leakdown> leakReadings = new TreeMap<>();
-        SortedMap<Integer, LeakReading> leaks = new TreeMap<>();
-        SortedMap<Integer, List<Double>> drops = new TreeMap<>();
+        SortedMap<Integer, Reading.Compression> dry =
+                byCylinder(profile, chapters, own -> Repeats.compression(own, false));
+        SortedMap<Integer, Reading.Leakdown> leakReadings = byCylinder(profile, chapters, Repeats::leakdown);
+        return new Evidence(
+                profile,
+                chapters,
+                Comparison.of(dry),
+                dry,
+                byCylinder(profile, chapters, own -> Repeats.compression(own, true)),
+                leakReadings,
+                leaks(leakReadings, profile, figures),
+                new BalanceDrops(byCylinder(
+                        profile, chapters, own -> Optional.of(Repeats.drops(own)).filter(rounds -> !rounds.isEmpty()))),
+                elevation,
+                figures);
+    }
+
+    private static <T> SortedMap<Integer, T> byCylinder(
+            EngineProfile profile, Chapters chapters, Function<List<Reading>, Optional<T>> counting) {
+        SortedMap<Integer, T> byCylinder = new TreeMap<>();
         for (int cylinder = 1; cylinder <= profile.cylinders(); cylinder++) {
             int number = cylinder;
-            List<Reading> own = chapters.present(number);
-            Repeats.compression(own, false).ifPresent(reading -> dry.put(number, reading));
-            Repeats.compression(own, true).ifPresent(reading -> wet.put(number, reading));
-            Repeats.leakdown(own).ifPresent(reading -> leakReadings.put(number, reading));
-            List<Double> rounds = Repeats.drops(own);
-            if (!rounds.isEmpty()) {
-                drops.put(number, rounds);
-            }
+            counting.apply(chapters.present(number)).ifPresent(found -> byCylinder.put(number, found));
         }
-        leakReadings.forEach((cylinder, reading) ->
+        return byCylinder;
+    }
+
+    private static SortedMap<Integer, LeakReading> leaks(
+            SortedMap<Integer, Reading.Leakdown> readings, EngineProfile profile, Figures figures) {
+        SortedMap<Integer, LeakReading> leaks = new TreeMap<>();
+        readings.forEach((cylinder, reading) ->
                 LeakReading.of(reading, profile.geometry(), figures).ifPresent(leak -> leaks.put(cylinder, leak)));
-        return new Evidence(
-                profile, chapters, Comparison.of(dry), dry, wet, leakReadings, leaks, new BalanceDrops(drops), figures);
+        return leaks;
+    }
+
+    /** Absolute pressure of the air at a reading, Pa: as recorded, else of the standard atmosphere at the garage. */
+    OptionalDouble station(Reading reading) {
+        Optional<Double> recorded = reading.conditions().station().map(Quantity::si);
+        return recorded.isPresent() ? OptionalDouble.of(recorded.get()) : standardStation();
+    }
+
+    private OptionalDouble standardStation() {
+        return elevation.stream()
+                .map(metres -> StandardAtmosphere.pressureAt(metres).pascal())
+                .findFirst();
+    }
+
+    /** Whether the pressure of the air at a dry reading comes from the elevation and not from a barometer. */
+    boolean stationFromElevation() {
+        return elevation.isPresent()
+                && comparison.alike().values().stream()
+                        .anyMatch(reading -> reading.conditions().station().isEmpty());
     }
 
     List<Integer> cylinders() {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pullproof.car.Car;
+import org.pullproof.car.Fact;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.Verdict;
@@ -32,11 +33,11 @@ public final class HealthAssessor {
      *
      * @param readings all readings of the session, work included
      * @param profile the engine
-     * @param car whether it runs
+     * @param car whether it runs, and where it stands
      * @param figures how sentences write figures
      */
     public HealthFindings assess(List<Reading> readings, EngineProfile profile, Car car, Figures figures) {
-        Evidence evidence = Evidence.of(readings, profile, figures);
+        Evidence evidence = Evidence.of(readings, profile, elevation(car), figures);
         CylinderJudge judge = new CylinderJudge(evidence, limits);
         EngineJudge engine = new EngineJudge(evidence.engineSigns(), limits, figures);
         List<CylinderFindings> cylinders =
@@ -53,6 +54,10 @@ public final class HealthAssessor {
                 CompressionRules.judge(evidence.comparison().pascal().values(), toSeaLevel(evidence), figures),
                 cylinders,
                 List.copyOf(evidence.engineSigns()));
+    }
+
+    private static OptionalDouble elevation(Car car) {
+        return car.quantity(Fact.ELEVATION).stream().mapToDouble(Quantity::si).findFirst();
     }
 
     private static List<Ground> grounds(Evidence evidence, CylinderJudge judge, EngineJudge engine, Car car) {
@@ -161,13 +166,14 @@ public final class HealthAssessor {
                         + ": the supply was not recorded, so the pressure says nothing.");
     }
 
-    /** Factor to sea level where every comparable reading has its station pressure and they agree; 1 else. */
+    /** Factor to sea level where the air's pressure is the same at every comparable reading; 1 where it is not known. */
     private static double toSeaLevel(Evidence evidence) {
-        List<Double> stations = evidence.comparison().alike().values().stream()
-                .map(reading -> reading.conditions().station().map(Quantity::si).orElse(Double.NaN))
+        List<OptionalDouble> stations = evidence.comparison().alike().values().stream()
+                .map(evidence::station)
                 .distinct()
                 .toList();
-        OptionalDouble one = stations.size() == 1 ? OptionalDouble.of(stations.get(0)) : OptionalDouble.empty();
-        return one.isPresent() && !Double.isNaN(one.getAsDouble()) ? SeaLevel.PRESSURE / one.getAsDouble() : 1;
+        return stations.size() == 1 && stations.get(0).isPresent()
+                ? SeaLevel.PRESSURE / stations.get(0).getAsDouble()
+                : 1;
     }
 }

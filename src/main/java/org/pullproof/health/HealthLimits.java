@@ -12,6 +12,8 @@ package org.pullproof.health;
  * @param thinAirKpa below this station pressure altitude is explained, kPa
  * @param shortOfExpected readings restated for sea level this many percent below what the geometry leads to expect are short of it
  * @param suspectLeak a leak above this percent on the reference tester is cause to suspect the cylinder
+ * @param oneHoleSpread factor by which a hole may differ between leak-down and cranking
+ * @param oneHoleSlack percent points of compression allowed beside that
  * @param weakDrop a drop this many percent below the median of the others is weak
  * @param weakScatter and this many times the scatter of repeats and of the others
  * @param deadDrop a drop below this percent of the median of the others is no pull at all
@@ -28,6 +30,8 @@ public record HealthLimits(
         double thinAirKpa,
         double shortOfExpected,
         double suspectLeak,
+        double oneHoleSpread,
+        double oneHoleSlack,
         double weakDrop,
         double weakScatter,
         double deadDrop,

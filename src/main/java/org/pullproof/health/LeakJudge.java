@@ -5,9 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.pullproof.health.leakdown.LeakReading;
+import org.pullproof.health.leakdown.OneHole;
 import org.pullproof.units.Figures;
 
 /** What the leak-down reading of one cylinder says. */
@@ -17,10 +19,14 @@ final class LeakJudge {
 
     private final Evidence evidence;
     private final HealthLimits limits;
+    private final CompressionJudge compression;
+    private final OneHole hole;
 
-    LeakJudge(Evidence evidence, HealthLimits limits) {
+    LeakJudge(Evidence evidence, HealthLimits limits, CompressionJudge compression) {
         this.evidence = evidence;
         this.limits = limits;
+        this.compression = compression;
+        this.hole = new OneHole(limits.oneHoleSpread(), limits.oneHoleSlack());
     }
 
     /** How a leak-down reading stands. */
@@ -31,6 +37,8 @@ final class LeakJudge {
         MAY_LEAK,
         /** Above the limit, and nobody listened or nothing was heard. */
         LEAKS_UNHEARD,
+        /** Above the limit, while its compression is level and no hole does both. */
+        MISFIT,
         LEAKS
     }
 
@@ -39,10 +47,35 @@ final class LeakJudge {
         if (leak.isEmpty()) {
             return Standing.NOT_READ;
         }
-        if (leak.get().above(limits.suspectLeak())) {
+        if (isAbove(leak.get())) {
+            if (compression.standing(cylinder) == CompressionJudge.Standing.LEVEL && misfits(cylinder)) {
+                return Standing.MISFIT;
+            }
             return air(cylinder).isEmpty() ? Standing.LEAKS_UNHEARD : Standing.LEAKS;
         }
         return leak.get().mayBeAbove(limits.suspectLeak()) ? Standing.MAY_LEAK : Standing.WITHIN;
+    }
+
+    private boolean isAbove(LeakReading leak) {
+        return leak.above(limits.suspectLeak());
+    }
+
+    /** Whether no single hole explains leak-down and compression together. */
+    private boolean misfits(int cylinder) {
+        OptionalDouble area = Optional.ofNullable(evidence.leaks().get(cylinder))
+                .map(LeakReading::areaMm2)
+                .orElse(OptionalDouble.empty());
+        OptionalDouble share = compression.percentOf(cylinder, tight());
+        return area.isPresent() && share.isPresent() && !hole.explains(area.getAsDouble(), share.getAsDouble());
+    }
+
+    /** Cylinders not known to leak. */
+    private List<Integer> tight() {
+        return evidence.cylinders().stream()
+                .filter(cylinder -> Optional.ofNullable(evidence.leaks().get(cylinder))
+                        .filter(this::isAbove)
+                        .isEmpty())
+                .toList();
     }
 
     Set<AirPlace> air(int cylinder) {
@@ -80,13 +113,28 @@ final class LeakJudge {
                             ? Ground.fails("", sentence)
                             : Ground.doubts("", sentence));
         });
+        evidence.cylinders().forEach(cylinder -> bothLow(cylinder).ifPresent(grounds::add));
         return grounds;
+    }
+
+    /** A cylinder low by both tests, yet not by one hole: it fails all the same, and both are read again. */
+    private Optional<Ground> bothLow(int cylinder) {
+        boolean leaks = standing(cylinder) == Standing.LEAKS || standing(cylinder) == Standing.LEAKS_UNHEARD;
+        return leaks && misfits(cylinder)
+                ? Optional.of(Ground.doubts(
+                        "",
+                        "Cylinder " + cylinder + ": leak-down " + told(cylinder) + " and "
+                                + compression.shown(cylinder) + " do not fit one hole; repeat both."))
+                : Optional.empty();
     }
 
     private Optional<String> says(int cylinder) {
         return switch (standing(cylinder)) {
             case NOT_READ, WITHIN -> Optional.empty();
             case MAY_LEAK -> Optional.of(", which may be more than " + limit() + "; a tester with figures tells.");
+            case MISFIT ->
+                Optional.of(" does not fit its level compression: no one hole does both. See that it stood at top dead"
+                        + " centre, and repeat both.");
             case LEAKS_UNHEARD ->
                 Optional.of((listened(cylinder).isPresent()
                                 ? ", yet no air was heard"

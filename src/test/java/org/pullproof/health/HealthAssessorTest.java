@@ -16,8 +16,11 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.pullproof.car.Car;
+import org.pullproof.car.Fact;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.engine.Geometry;
+import org.pullproof.files.HealthLimitsFile;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.State;
 import org.pullproof.health.HealthFindings.Verdict;
@@ -147,6 +150,17 @@ class HealthAssessorTest {
         assertThat(said(findings)).contains("That explains the low figures.");
     }
 
+    /** ISO 2533: 2200 m is 77.5 kPa. */
+    @Test
+    void withoutABarometerTheElevationTellsTheAirAndThatIsSaid() {
+        Car high = Car.named("test").with(Fact.ELEVATION, "2200m");
+        HealthFindings findings = new HealthAssessor(new HealthLimitsFile().read())
+                .assess(readings(I4, table("d8-altitude-only-i4.csv")), I4, high, Sheets.US);
+        assertThat(said(findings)).contains("standard atmosphere at the garage");
+        assertThat(cylinder(findings, 1).drySeaLevel().orElseThrow())
+                .isCloseTo(132.5 * 6894.757 * 101.325 / 77.5, within(1500.0));
+    }
+
     private static List<Reading> atStation(String[] table, String station) {
         String[] lines = table.clone();
         lines[0] = "station," + lines[0];
@@ -191,6 +205,27 @@ class HealthAssessorTest {
         assertThat(cylinder(findings, 5).state()).isEqualTo(State.IN_DOUBT);
         assertThat(findings.verdict()).isEqualTo(Verdict.NOT_SETTLED);
         assertThat(said(findings)).contains("nobody listened");
+    }
+
+    /** 88 psi of 157.5 is 56 %; the hole of 62 % leak-down does not do that. */
+    @Test
+    void readingsThatNoOneHoleExplainsAreRepeated() {
+        String[] table = table("d3-exhaust-valve-v6.csv");
+        for (int i = 0; i < table.length; i++) {
+            table[i] = table[i].replace("97.5psi", "88psi").replace("93%", "62%");
+        }
+        assertThat(said(assess(V6, table)).replace('\u00a0', ' '))
+                .contains("leak-down 62 % and 88 psi do not fit one hole; repeat both");
+        assertThat(said(assess(V6, table("d3-exhaust-valve-v6.csv")))).doesNotContain("one hole");
+    }
+
+    @Test
+    void aLargeLeakBesideLevelCompressionIsReadAgainAndNotBlamed() {
+        HealthFindings findings =
+                assess(V8, with(table("d1-sound-v8.csv"), OIL, "leakdown,5,93%,,,,90psi,1.0mm,exhaust"));
+        assertThat(findings.verdict()).isEqualTo(Verdict.NOT_SETTLED);
+        assertThat(cylinder(findings, 5).words()).isEqualTo("in doubt: leak-down and compression do not fit");
+        assertThat(said(findings)).contains("top dead centre");
     }
 
     /** A zone of 20 to 45 % reaches over 25 %: it cannot be told. */

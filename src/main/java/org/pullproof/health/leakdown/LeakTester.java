@@ -59,6 +59,11 @@ public record LeakTester(double supply, double restrictorArea, double surroundin
         return withRestrictor(REFERENCE_SUPPLY, diameter, surroundings);
     }
 
+    /** Diameter of the restrictor in m. */
+    public double restrictorDiameter() {
+        return Math.sqrt(restrictorArea * 4 / Math.PI);
+    }
+
     /** Returns (p₁ − p₂)/p₁ in percent, gauge pressures: what testers call leakage. Reading 0 to supply. */
     public double percent(double reading) {
         return 100 * (supply - requireReading(reading)) / supply;
