@@ -25,12 +25,11 @@ final class AltitudeNote {
                 .orElse(Double.MAX_VALUE);
         return station >= limits.thinAirKpa() * 1e3
                 ? Optional.empty()
-                : Optional.of(
-                        sentence(readings, station, evidence.profile().geometry(), limits, evidence.figures())
-                                + (evidence.stationFromElevation()
-                                        ? " The air's pressure is that of the standard atmosphere at the garage;"
-                                                + " a barometer tells better."
-                                        : ""));
+                : Optional.of(sentence(readings, station, evidence.profile().geometry(), limits, evidence.figures())
+                        + (evidence.stationFromElevation()
+                                ? " The air's pressure is that of the standard atmosphere at the garage;"
+                                        + " a barometer tells better."
+                                : ""));
     }
 
     private static String sentence(

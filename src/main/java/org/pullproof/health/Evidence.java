@@ -54,7 +54,9 @@ record Evidence(
                 leakReadings,
                 leaks(leakReadings, profile, figures),
                 new BalanceDrops(byCylinder(
-                        profile, chapters, own -> Optional.of(Repeats.drops(own)).filter(rounds -> !rounds.isEmpty()))),
+                        profile,
+                        chapters,
+                        own -> Optional.of(Repeats.drops(own)).filter(rounds -> !rounds.isEmpty()))),
                 elevation,
                 figures);
     }

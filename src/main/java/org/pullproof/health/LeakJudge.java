@@ -123,8 +123,8 @@ final class LeakJudge {
         return leaks && misfits(cylinder)
                 ? Optional.of(Ground.doubts(
                         "",
-                        "Cylinder " + cylinder + ": leak-down " + told(cylinder) + " and "
-                                + compression.shown(cylinder) + " do not fit one hole; repeat both."))
+                        "Cylinder " + cylinder + ": leak-down " + told(cylinder) + " and " + compression.shown(cylinder)
+                                + " do not fit one hole; repeat both."))
                 : Optional.empty();
     }
 
