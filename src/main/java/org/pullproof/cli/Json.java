@@ -3,6 +3,7 @@ package org.pullproof.cli;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.LinkedHashMap;
@@ -19,7 +20,8 @@ import java.util.OptionalInt;
 public final class Json {
     private static final DefaultIndenter INDENTER = new DefaultIndenter("  ", "\n");
     private static final ObjectWriter WRITER =
-            JsonMapper.builder().build().writer(new DefaultPrettyPrinter().withObjectIndenter(INDENTER));
+            JsonMapper.builder().build().writer(new DefaultPrettyPrinter(Separators.createDefaultInstance()
+ .withObjectFieldValueSpacing(Separators.Spacing.AFTER)).withObjectIndenter(INDENTER));
 
     private final Map<String, Object> entries = new LinkedHashMap<>();
 

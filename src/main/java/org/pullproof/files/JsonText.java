@@ -3,6 +3,7 @@ package org.pullproof.files;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.charset.StandardCharsets;
@@ -11,12 +12,11 @@ import java.util.Map;
 /** Writes a tree of maps, lists and values as JSON for people: indented, in the order given, a line feed on every system. */
 final class JsonText {
     private static final DefaultIndenter INDENTER = new DefaultIndenter("  ", "\n");
+    private static final Separators SEPARATORS =
+            Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER);
     private static final ObjectWriter WRITER = JsonMapper.builder()
             .build()
-            .writer(new DefaultPrettyPrinter()
-                    .withObjectIndenter(INDENTER)
-                    .withSeparators(com.fasterxml.jackson.core.util.Separators.createDefaultInstance()
-                            .withObjectFieldValueSpacing(com.fasterxml.jackson.core.util.Separators.Spacing.AFTER)));
+            .writer(new DefaultPrettyPrinter(SEPARATORS).withObjectIndenter(INDENTER));
 
     private JsonText() {}
 

@@ -20,11 +20,13 @@ import org.pullproof.units.Unit;
 
 /** An engine profile as it is written in a file of its own and inside a session. */
 final class ProfileJson {
+    private static final int FORMAT = 1;
     private static final int MM_DECIMALS = 6;
 
     private ProfileJson() {}
 
     static EngineProfile read(JsonPlace place) throws BadFileException {
+        DocumentFormat.require(place, FORMAT);
         place.onlyKeys(
                 "format",
                 "id",
@@ -127,6 +129,7 @@ final class ProfileJson {
     static Map<String, Object> write(EngineProfile profile) {
         Geometry geometry = profile.geometry();
         return new JsonObject()
+                .put("format", FORMAT)
                 .put("id", profile.id())
                 .put("name", profile.name())
                 .key("layout", profile.layout())

@@ -13,9 +13,6 @@ import org.pullproof.session.Problem;
 
 /** The engine profiles that come with the program: one JSON file each, editable by people. */
 public final class ProfileShelf {
-    /** The format of profile files. */
-    static final int FORMAT = 1;
-
     private static final String ENDING = ".json";
     private static final long MOST_BYTES = 1024L * 1024;
 
@@ -108,9 +105,7 @@ public final class ProfileShelf {
             if (Files.size(file) > MOST_BYTES) {
                 throw new BadFileException(file.toString(), "", "the file is too large for a profile.");
             }
-            JsonPlace place = JsonPlace.parse(file.toString(), Files.readAllBytes(file));
-            DocumentFormat.require(place, FORMAT);
-            return ProfileJson.read(place);
+            return ProfileJson.read(JsonPlace.parse(file.toString(), Files.readAllBytes(file)));
         } catch (BadFileException bad) {
             throw bad;
         } catch (IOException failure) {

@@ -3,9 +3,12 @@ package org.pullproof.files;
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,9 +21,19 @@ public final class JsonSchema {
         this.schema = schema;
     }
 
-    public static JsonSchema read(Path file) throws IOException {
-        SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-        return new JsonSchema(registry.getSchema(Files.readString(file), InputFormat.JSON));
+    /** Reads a schema; the schemas it refers to lie beside it. */
+    public static JsonSchema read(Path file) {
+        SchemaRegistry registry = SchemaRegistry.withDefaultDialect(
+                SpecificationVersion.DRAFT_2020_12, builder -> builder.schemas(JsonSchema::text));
+        return new JsonSchema(registry.getSchema(SchemaLocation.of(file.toUri().toString())));
+    }
+
+    private static String text(String location) {
+        try {
+            return Files.readString(Path.of(URI.create(location)));
+        } catch (IOException missing) {
+            throw new UncheckedIOException(missing);
+        }
     }
 
     /** What in the text does not conform, one line each; empty if all does. */
