@@ -12,6 +12,7 @@ import org.pullproof.app.AssessDyno;
 import org.pullproof.app.AssessHealth;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.app.CheckSession;
+import org.pullproof.app.DemoShelf;
 import org.pullproof.app.ExcludePull;
 import org.pullproof.app.MakeReport;
 import org.pullproof.app.PullFileReader;
@@ -26,6 +27,7 @@ import org.pullproof.cli.Commands;
 import org.pullproof.dyno.DynoAssessor;
 import org.pullproof.files.CsvFile;
 import org.pullproof.files.HealthLimitsFile;
+import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
 import org.pullproof.health.HealthAssessor;
 import org.pullproof.weather.AirCheck;
@@ -38,7 +40,7 @@ public final class Main {
     public static void main(String[] arguments) {
         PrintWriter out = utf8(System.out);
         PrintWriter err = utf8(System.err);
-        int status = new Commands(tools(home())).run(out, err, arguments);
+        int status = new Commands(tools(home(), config())).run(out, err, arguments);
         out.flush();
         err.flush();
         System.exit(status);
@@ -54,17 +56,25 @@ public final class Main {
         return Path.of(System.getProperty("pullproof.home", "."));
     }
 
-    /** Builds every object of the program.
+    private static Path config() {
+        return PreferenceFile.folder(System.getProperties(), System.getenv());
+    }
+
+    /**
+     * Builds every object of the program.
      *
      * @param home the folder with profiles and demo sessions
+     * @param config the user's own folder, for preferences and copies of demos
      */
-    public static Toolbox tools(Path home) {
+    public static Toolbox tools(Path home, Path config) {
         PullFileReader pullReader = new PullFileReader(new CsvFile());
         SessionDesk desk = new SessionDesk(pullReader);
         Correction correction = new Correction();
         ReadAir readAir = new ReadAir(new AirCheck(), correction);
         return new Toolbox(
                 new ProfileShelf(home.resolve("profiles")),
+                new DemoShelf(home.resolve("demo-sessions"), config.resolve("demo-sessions")),
+                new PreferenceFile(config),
                 desk,
                 new SetFacts(desk),
                 new ChangeSetup(desk),

@@ -1,11 +1,14 @@
 package org.pullproof.app;
 
+import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
 
 /**
  * Everything a command or a sheet may use, built once by hand in {@code Main}.
  *
  * @param profiles the engine profiles of the program
+ * @param demos the demo sessions of the program
+ * @param preferences what the user likes
  * @param desk opens sessions and does edits
  * @param setFacts tells facts and wishes
  * @param changeSetup brings the engine into another setup
@@ -23,6 +26,8 @@ import org.pullproof.files.ProfileShelf;
  */
 public record Toolbox(
         ProfileShelf profiles,
+        DemoShelf demos,
+        PreferenceFile preferences,
         SessionDesk desk,
         SetFacts setFacts,
         ChangeSetup changeSetup,

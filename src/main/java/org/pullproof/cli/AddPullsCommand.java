@@ -17,7 +17,6 @@ import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFindings;
 import org.pullproof.units.BadQuantityException;
 import org.pullproof.units.Quantity;
-import org.pullproof.units.UnitSystem;
 import org.pullproof.weather.Standard;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -100,7 +99,7 @@ final class AddPullsCommand implements Callable<Integer> {
         AddPulls.Outcome outcome = tools.addPulls().add(tools.desk().open(session), wanted);
         output.complain(outcome.problems());
         List<PullFindings> added = findings(outcome);
-        PullPrinter printer = new PullPrinter(outcome.open().session(), output.figures(UnitSystem.US));
+        PullPrinter printer = new PullPrinter(outcome.open().session(), output.figures(tools));
         if (output.json()) {
             output.print(
                     new Json().put("added", added.stream().map(printer::added).toList()));
@@ -113,7 +112,7 @@ final class AddPullsCommand implements Callable<Integer> {
 
     private List<PullFindings> findings(AddPulls.Outcome outcome) {
         List<String> ids = outcome.added().stream().map(Pull::id).toList();
-        return tools.assessDyno().of(outcome.open(), output.figures(UnitSystem.US)).pulls().stream()
+        return tools.assessDyno().of(outcome.open(), output.figures(tools)).pulls().stream()
                 .filter(pull -> ids.contains(pull.pull().id()))
                 .toList();
     }

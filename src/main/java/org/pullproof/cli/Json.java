@@ -19,9 +19,11 @@ import java.util.OptionalInt;
  */
 public final class Json {
     private static final DefaultIndenter INDENTER = new DefaultIndenter("  ", "\n");
-    private static final ObjectWriter WRITER =
-            JsonMapper.builder().build().writer(new DefaultPrettyPrinter(Separators.createDefaultInstance()
- .withObjectFieldValueSpacing(Separators.Spacing.AFTER)).withObjectIndenter(INDENTER));
+    private static final ObjectWriter WRITER = JsonMapper.builder()
+            .build()
+            .writer(new DefaultPrettyPrinter(
+                            Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER))
+                    .withObjectIndenter(INDENTER));
 
     private final Map<String, Object> entries = new LinkedHashMap<>();
 

@@ -2,8 +2,8 @@ package org.pullproof.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.pullproof.app.Toolbox;
 import org.pullproof.session.Problem;
 import org.pullproof.units.Figures;
 import org.pullproof.units.UnitSystem;
@@ -43,14 +43,14 @@ public final class Output {
         return json;
     }
 
-    /**
-     * How figures are written.
-     *
-     * @param preferred the system to use where the command line says nothing
-     */
-    public Figures figures(UnitSystem preferred) {
-        return new Figures(units.map(chosen -> UnitSystem.valueOf(chosen.name().toUpperCase(Locale.ROOT)))
-                .orElse(preferred));
+    /** How figures are written: as the command line says, else as the user prefers. */
+    public Figures figures(Toolbox tools) {
+        return new Figures(units.map(Output::system)
+                .orElseGet(() -> tools.preferences().read().preferences().units()));
+    }
+
+    private static UnitSystem system(Units units) {
+        return units == Units.us ? UnitSystem.US : UnitSystem.METRIC;
     }
 
     public void print(String line) {

@@ -13,7 +13,6 @@ import org.pullproof.engine.PlugSpec;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Shown;
-import org.pullproof.units.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -66,7 +65,7 @@ final class ProfilesCommand implements Callable<Integer> {
         if (output.json()) {
             output.print(json(profile));
         } else {
-            output.print(words(profile, output.figures(UnitSystem.US)));
+            output.print(words(profile, output.figures(tools)));
         }
     }
 

@@ -10,7 +10,6 @@ import org.pullproof.app.Toolbox;
 import org.pullproof.dyno.DynoFindings;
 import org.pullproof.dyno.PullFindings;
 import org.pullproof.units.Figures;
-import org.pullproof.units.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -40,7 +39,7 @@ final class PullsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         OpenSession open = tools.desk().open(session);
-        Figures figures = output.figures(UnitSystem.US);
+        Figures figures = output.figures(tools);
         DynoFindings found = tools.assessDyno().of(open, figures);
         PullPrinter printer = new PullPrinter(open.session(), figures);
         output.complain(open.problems());

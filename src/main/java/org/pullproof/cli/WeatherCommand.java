@@ -14,7 +14,6 @@ import org.pullproof.cli.Arguments.ShareArgument;
 import org.pullproof.cli.Arguments.TemperatureArgument;
 import org.pullproof.cli.Arguments.TimeArgument;
 import org.pullproof.units.Quantity;
-import org.pullproof.units.UnitSystem;
 import org.pullproof.weather.AirReading;
 import org.pullproof.weather.AirSummary;
 import org.pullproof.weather.TypedAir;
@@ -128,7 +127,7 @@ final class WeatherCommand implements Callable<Integer> {
         if (output.json()) {
             output.print(printer.json());
         } else {
-            printer.print(output, output.figures(UnitSystem.US));
+            printer.print(output, output.figures(tools));
         }
         return Output.DONE;
     }

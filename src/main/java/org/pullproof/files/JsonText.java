@@ -14,9 +14,8 @@ final class JsonText {
     private static final DefaultIndenter INDENTER = new DefaultIndenter("  ", "\n");
     private static final Separators SEPARATORS =
             Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER);
-    private static final ObjectWriter WRITER = JsonMapper.builder()
-            .build()
-            .writer(new DefaultPrettyPrinter(SEPARATORS).withObjectIndenter(INDENTER));
+    private static final ObjectWriter WRITER =
+            JsonMapper.builder().build().writer(new DefaultPrettyPrinter(SEPARATORS).withObjectIndenter(INDENTER));
 
     private JsonText() {}
 

@@ -154,7 +154,7 @@ final class RichSession {
                 Quantity.of("85", Unit.FAHRENHEIT),
                 Quantity.of("60", Unit.PERCENT));
         PullFile file = new PullFile("C:\\dyno\\run 1.csv", "run 1.csv", "0a".repeat(32));
-        ColumnChoice column = new ColumnChoice(Role.TORQUE, "Trq", Unit.LB_FT);
+        ColumnChoice column = new ColumnChoice(Role.TORQUE, "Trq", Optional.of(Unit.LB_FT));
         return new DynoDay(
                 LocalDate.of(2026, 6, 14),
                 List.of(air),

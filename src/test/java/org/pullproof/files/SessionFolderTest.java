@@ -57,7 +57,8 @@ class SessionFolderTest {
     @Test
     void quantitiesAreWrittenAsTyped() throws Exception {
         folder().write(rich);
-        assertThat(Files.readString(document())).contains("\"98.20 kPa\"", "\"250,0 m\"", "\"0.040 in\"", "\"158 psi\"");
+        assertThat(Files.readString(document()))
+                .contains("\"98.20 kPa\"", "\"250,0 m\"", "\"0.040 in\"", "\"158 psi\"");
     }
 
     @Test
@@ -192,7 +193,8 @@ class SessionFolderTest {
     void aPullFileIsKeptByteForByte() throws Exception {
         byte[] bytes = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF, 'r', 'p', 'm', '\r', '\n', 0, (byte) 0xFF};
         PullFile kept = folder().keep("run.csv", bytes);
-        assertThat(Files.readAllBytes(path.resolve("pulls").resolve(kept.kept()))).isEqualTo(bytes);
+        assertThat(Files.readAllBytes(path.resolve("pulls").resolve(kept.kept())))
+                .isEqualTo(bytes);
         assertThat(folder().bytes(kept)).isEqualTo(bytes);
     }
 

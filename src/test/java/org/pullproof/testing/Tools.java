@@ -10,8 +10,14 @@ import org.pullproof.files.BadFileException;
 public final class Tools {
     private Tools() {}
 
+    /** With the preferences of a first start, which nothing may write. */
     public static Toolbox ofTheProgram() {
-        return Main.tools(Path.of("."));
+        return with(Path.of("target", "no-preferences"));
+    }
+
+    /** With preferences and copies of demos in a folder of the test. */
+    public static Toolbox with(Path config) {
+        return Main.tools(Path.of("."), config);
     }
 
     /** A profile that comes with the program. */
