@@ -42,7 +42,7 @@ public final class Commands {
                 new TdcCommand(tools),
                 new AddReadingsCommand(tools),
                 new HealthCommand(tools),
-                new LeakdownCommand(),
+                new LeakdownCommand(tools),
                 new WeatherCommand(tools),
                 new AddPullsCommand(tools),
                 new PullsCommand(tools),

@@ -13,7 +13,6 @@ import org.pullproof.health.ReadingWords;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Shown;
-import org.pullproof.units.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -40,7 +39,7 @@ final class HealthCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Figures figures = output.figures(UnitSystem.US);
+        Figures figures = output.figures(tools);
         HealthFindings findings = tools.assessHealth().of(tools.desk().open(session), figures);
         if (output.json()) {
             output.print(json(findings));

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import org.pullproof.app.Toolbox;
 import org.pullproof.engine.CrankGeometry;
 import org.pullproof.health.leakdown.CrankPush;
 import org.pullproof.health.leakdown.LeakTester;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Shown;
-import org.pullproof.units.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -34,6 +34,12 @@ import picocli.CommandLine.Spec;
             "Example: pullproof leakdown --supply 80psi --reading 61.8psi --orifice 0.040in"
         })
 final class LeakdownCommand implements Callable<Integer> {
+    private final Toolbox tools;
+
+    LeakdownCommand(Toolbox tools) {
+        this.tools = tools;
+    }
+
     @Option(
             names = "--supply",
             required = true,
@@ -96,7 +102,7 @@ final class LeakdownCommand implements Callable<Integer> {
         if (output.json()) {
             output.print(json(leak));
         } else {
-            output.print(words(leak, output.figures(UnitSystem.US)));
+            output.print(words(leak, output.figures(tools)));
         }
         return Output.DONE;
     }

@@ -92,14 +92,18 @@ class SessionDeskTest {
     @Test
     void figuresOfANewPullAreReadWithTheEdit() throws Exception {
         OpenSession next = desk.edit(open, addPull((byte) 7));
-        assertThat(next.traces().get("as-found-1").watt(0)).isEqualTo(7);
+        assertThat(next.traces())
+                .hasEntrySatisfying(
+                        "as-found-1", trace -> assertThat(trace.watt(0)).isEqualTo(7));
     }
 
     @Test
     void afterUndoAPullOfTheSameNameShowsItsOwnFile() throws Exception {
         OpenSession first = desk.undo(desk.edit(open, addPull((byte) 7)));
         OpenSession second = desk.edit(first, addPull((byte) 9));
-        assertThat(second.traces().get("as-found-1").watt(0)).isEqualTo(9);
+        assertThat(second.traces())
+                .hasEntrySatisfying(
+                        "as-found-1", trace -> assertThat(trace.watt(0)).isEqualTo(9));
     }
 
     @Test
