@@ -20,6 +20,7 @@ import org.pullproof.changes.Unjudged;
 import org.pullproof.drawing.CallMark;
 import org.pullproof.drawing.IntervalStrip;
 import org.pullproof.drawing.ResidualChart;
+import org.pullproof.dyno.PullFindings;
 import org.pullproof.engine.Setup;
 import org.pullproof.report.ReportModel.Section;
 import org.pullproof.units.Figures;
@@ -159,9 +160,17 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
                 ledger.residuals().stream().map(this::row).toList());
     }
 
+    private String pullName(String id) {
+        return appraisal.dyno().pulls().stream()
+                .filter(found -> found.pull().id().equals(id))
+                .map(PullFindings::name)
+                .findFirst()
+                .orElse(id);
+    }
+
     private List<Cell> row(ChangeLedger.Residual residual) {
         return List.of(
-                Cell.words(residual.pull()),
+                Cell.words(pullName(residual.pull())),
                 Cell.words(appraisal.session().setup(residual.setup()).map(Setup::name)),
                 Cell.figure(Figures.signed(residual.percent(), 2), residual.percent()),
                 Cell.figure(Figures.signed(residual.driftPercent(), 2), residual.driftPercent()));
