@@ -103,16 +103,15 @@ final class HealthAnswer {
 
     /** "the other seven agree within 5 %", or all of them where none stands apart. */
     private Optional<String> others() {
-        int level = level().size();
-        boolean all = level == cylinders.size();
-        boolean theRest = cylinders.stream().noneMatch(cylinder -> cylinder.state() == State.NOT_MEASURED);
-        String who = all ? "all " + Phrase.count(level) : theRest ? "the other " + Phrase.count(level) : "";
-        return who.isEmpty()
-                ? agreement(Phrase.cylinders(
-                        level().isEmpty()
-                                ? List.of(0)
-                                : level().stream().map(CylinderFindings::number).toList()))
-                : agreement(who);
+        List<Integer> level = level().stream().map(CylinderFindings::number).toList();
+        if (level.isEmpty()) {
+            return Optional.empty();
+        }
+        if (level.size() == cylinders.size()) {
+            return agreement("all " + Phrase.count(level.size()));
+        }
+        boolean allMeasured = cylinders.stream().noneMatch(cylinder -> cylinder.state() == State.NOT_MEASURED);
+        return agreement(allMeasured ? "the other " + Phrase.count(level.size()) : Phrase.cylinders(level));
     }
 
     /** Empty with fewer than two level cylinders. */
