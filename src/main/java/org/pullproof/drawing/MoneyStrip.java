@@ -86,8 +86,8 @@ public final class MoneyStrip {
 
     /** Low · likely · high below the bar, moved left as far as needed to stay in the picture. */
     private void figures(Pen pen, Option option) {
-        Lettering second = Lettering.SECOND.onHalo();
-        Lettering strong = Lettering.STRONG.onHalo();
+        Lettering second = Lettering.SECOND;
+        Lettering strong = Lettering.STRONG;
         String likely = Figures.money(option.likely());
         if (option.low().value() == option.high().value()) {
             place(
@@ -107,6 +107,8 @@ public final class MoneyStrip {
             total += as.get(i).widthOf(words.get(i));
         }
         double x = Math.max(0, Math.min(wanted, width - total));
+        // one ground for all words: a halo of each would cover the end of the one before it
+        pen.block(x, BAR + 8, total, 14, Ink.SHEET);
         for (int i = 0; i < words.size(); i++) {
             pen.text(words.get(i), x, BAR + 19, Anchor.START, as.get(i));
             x += as.get(i).widthOf(words.get(i));

@@ -82,7 +82,7 @@ public final class DynoFixture {
                     new PullFile(
                             "run" + i + ".csv",
                             "run" + i + ".csv",
-                            String.valueOf(i % 10).repeat(64)),
+                            "0123456789a".substring(i, i + 1).repeat(64)),
                     DAY.atTime(13, 42).plusMinutes(5L * i),
                     List.of(),
                     Optional.empty(),

@@ -12,12 +12,14 @@ import org.pullproof.HeadlessFx;
 import org.pullproof.app.OpenSession;
 import org.pullproof.health.TestKind;
 import org.pullproof.session.Edit;
+import org.pullproof.ui.changes.ChangesPictures;
 import org.pullproof.ui.dynoday.DynoPictures;
 import org.pullproof.ui.health.HealthPictures;
 import org.pullproof.ui.parts.Fonts;
 import org.pullproof.ui.shell.MainView;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
+import org.pullproof.ui.worth.WorthPictures;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 
@@ -58,6 +60,27 @@ class SheetPicturesTest {
     void dynoDayBeforeTheFirstPull(double width, double height, boolean night) {
         SessionViewModel model = SheetFixture.model(UiFixture.open(), DynoFixture::appraise);
         picture("dyno-empty", model, DynoPictures.sheet(model), width, height, night);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1280, 800, false", "1280, 800, true", "1280, 720, false", "1920, 1080, false"})
+    void changes(double width, double height, boolean night) {
+        SessionViewModel model = SheetFixture.model(DynoFixture.open(), DynoFixture::appraise);
+        picture("changes", model, ChangesPictures.sheet(model), width, height, night);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1280, 800, false"})
+    void changesBeforeTheFirst(double width, double height, boolean night) {
+        SessionViewModel model = SheetFixture.model(UiFixture.open(), DynoFixture::appraise);
+        picture("changes-empty", model, ChangesPictures.sheet(model), width, height, night);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1280, 800, false", "1280, 800, true", "1280, 720, false", "1920, 1080, false"})
+    void worthIt(double width, double height, boolean night) {
+        SessionViewModel model = SheetFixture.model(WorthFixture.open(), WorthFixture::appraise);
+        picture("worth", model, WorthPictures.sheet(model), width, height, night);
     }
 
     private void picture(String name, SessionViewModel model, Sheet sheet, double width, double height, boolean night) {

@@ -1,0 +1,81 @@
+package org.pullproof.ui.changes;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.pullproof.advice.Stage;
+import org.pullproof.drawing.ResidualChart;
+import org.pullproof.ui.parts.CopyKey;
+import org.pullproof.ui.parts.DrawingView;
+import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.SheetStyle;
+import org.pullproof.ui.shell.Sheet;
+
+/** Which adjustment really made power? The ledger, the next change, and what the setups do not explain. */
+public final class ChangesSheet implements Sheet {
+    private static final String BEGIN = "Name the setup the engine is in, pull it two or three times, change one thing and give"
+            + " the new state a name, pull again, and go back to the first. Each change then stands here with its interval.";
+
+    private final ChangesViewModel model;
+    private final VBox page = new VBox();
+    private final LedgerView ledger;
+    private final ChangeForm form;
+    private final DrawingView residuals = new DrawingView();
+    private final VBox empty = new VBox(Labels.whole("No change yet", "title"), Labels.wrapped(BEGIN, "second"));
+    private final Label measured = Labels.wrapped(
+            "A pull has no air: all calls stand on measured power, not on corrected power.", "caption", "red");
+    private final VBox unexplained = new VBox();
+    private final Label scatter = Labels.wrapped("", "caption");
+
+    /**
+     * @param cautions that stand at a change
+     */
+    public ChangesSheet(ChangesViewModel model, List<String> cautions) {
+        this.model = model;
+        this.ledger = new LedgerView(model);
+        this.form = new ChangeForm(model, cautions);
+        page.getStyleClass().add("changes-sheet");
+        SheetStyle.on(page);
+        empty.getStyleClass().add("empty");
+        residuals.getStyleClass().add("residual-chart");
+        VBox.setVgrow(residuals, Priority.ALWAYS);
+        unexplained.getChildren().setAll(new HBox(8, Labels.whole("What the setups do not explain", "section"), scatter), residuals);
+        model.model().appraisalProperty().addListener((of, before, after) -> show());
+        show();
+    }
+
+    private void show() {
+        boolean none = model.rows().isEmpty();
+        HBox below = new HBox(22, form, unexplained);
+        below.getStyleClass().add("below-ledger");
+        HBox.setHgrow(unexplained, Priority.ALWAYS);
+        VBox.setVgrow(below, Priority.ALWAYS);
+        page.getChildren().setAll(none ? empty : ledger, below);
+        if (model.ledger().onMeasured() && !none) {
+            page.getChildren().add(1, measured);
+        }
+        scatter.setText(model.scatterWords());
+        ledger.show();
+        form.show();
+        residuals.show((width, height) -> ResidualChart.of(model.ledger(), model.setups(), width, height));
+    }
+
+    @Override
+    public Stage stage() {
+        return Stage.CHANGES;
+    }
+
+    @Override
+    public Node node() {
+        return page;
+    }
+
+    @Override
+    public void key(KeyEvent key) {
+        CopyKey.copy(key, model::table);
+    }
+}

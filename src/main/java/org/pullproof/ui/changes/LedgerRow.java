@@ -1,0 +1,77 @@
+package org.pullproof.ui.changes;
+
+import java.util.Optional;
+import org.pullproof.changes.Call;
+import org.pullproof.changes.Change;
+import org.pullproof.changes.JudgedChange;
+import org.pullproof.changes.Unjudged;
+import org.pullproof.units.Figures;
+import org.pullproof.units.Shown;
+
+/**
+ * One line of the ledger.
+ *
+ * @param what what was done, in words
+ * @param steps "base → timing 32°"
+ * @param judged its interval, if there are figures
+ * @param call what may be said
+ * @param sentence the call in words
+ * @param beforeAfter band power before and after: "195.6 → 201.1 hp", or empty
+ * @param cost what it cost, or empty where it is not known
+ */
+public record LedgerRow(
+        String what,
+        String steps,
+        Optional<JudgedChange> judged,
+        Call call,
+        String sentence,
+        String beforeAfter,
+        String cost) {
+
+    static LedgerRow of(JudgedChange judged, Figures figures) {
+        return new LedgerRow(
+                what(judged.change(), judged.recorded()),
+                judged.name(),
+                Optional.of(judged),
+                judged.call(),
+                judged.sentence(),
+                figures.bare(judged.beforeKw() * 1e3, Shown.POWER) + " → "
+                        + figures.of(judged.afterKw() * 1e3, Shown.POWER),
+                cost(judged.change()));
+    }
+
+    static LedgerRow of(Unjudged unjudged) {
+        return new LedgerRow(
+                what(unjudged.change(), unjudged.recorded()),
+                unjudged.name(),
+                Optional.empty(),
+                unjudged.call(),
+                unjudged.sentence(),
+                "",
+                cost(unjudged.change()));
+    }
+
+    /** The first setup against the present one, measured directly. */
+    static LedgerRow baselineToNow(JudgedChange judged, Figures figures) {
+        LedgerRow row = of(judged, figures);
+        return new LedgerRow(
+                "Base to now, measured", row.steps, row.judged, row.call, row.sentence, row.beforeAfter, "");
+    }
+
+    private static String what(Optional<Change> change, boolean recorded) {
+        return change.map(Change::what)
+                .orElse(recorded ? "Not recorded what was done" : "Compared with the setup before it");
+    }
+
+    private static String cost(Optional<Change> change) {
+        return change.flatMap(Change::cost).map(Figures::money).orElse("");
+    }
+
+    /** The line as cells of a table. */
+    String cells() {
+        String interval = judged.map(of -> Figures.signed(of.differencePercent(), 1) + "\t"
+                        + Figures.signed(of.low(), 1) + "\t" + Figures.signed(of.high(), 1))
+                .orElse("\t\t");
+        return String.join("\t", what, steps, interval, call.words(), beforeAfter, cost, sentence);
+    }
+}

@@ -1,0 +1,27 @@
+package org.pullproof.ui.changes;
+
+import java.util.List;
+import org.pullproof.app.ChangeSetup;
+import org.pullproof.session.Edit;
+import org.pullproof.ui.SheetFixture;
+import org.pullproof.ui.UiFixture;
+import org.pullproof.ui.shell.SessionViewModel;
+import org.pullproof.ui.shell.Sheet;
+
+/** The sheet Changes for tests; its changes are made in the document and not on the disk. */
+public final class ChangesPictures {
+    private ChangesPictures() {}
+
+    public static Sheet sheet(SessionViewModel session) {
+        return new ChangesSheet(
+                model(session), List.of("Hood and fan as at the first setup, and the same rest before every pull."));
+    }
+
+    static ChangesViewModel model(SessionViewModel session) {
+        return new ChangesViewModel(
+                session,
+                wanted -> open -> UiFixture.after(
+                        open, new Edit("Change to " + wanted.name(), now -> ChangeSetup.applied(now, wanted))),
+                SheetFixture.CLOCK);
+    }
+}
