@@ -38,8 +38,7 @@ public final class WorthFixture {
         return Money.of(amount, "USD");
     }
 
-    public static Option option(
-            String name, double low, double likely, double high, boolean judgement, boolean gains) {
+    public static Option option(String name, double low, double likely, double high, boolean judgement, boolean gains) {
         return new Option(
                 name,
                 usd(low),
@@ -95,7 +94,9 @@ public final class WorthFixture {
                 option,
                 gains ? Optional.of(new Range(2.1, 5.0, 7.3)) : Optional.empty(),
                 gains
-                        ? perHp(option.likely().value() / 5, Figures.money(option.likely().value() / 5, "USD") + " per hp ($20 to $800)")
+                        ? perHp(
+                                option.likely().value() / 5,
+                                Figures.money(option.likely().value() / 5, "USD") + " per hp ($20 to $800)")
                         : new CostPerHp(
                                 OptionalDouble.empty(),
                                 OptionalDouble.empty(),

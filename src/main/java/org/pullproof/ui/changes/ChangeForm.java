@@ -34,8 +34,10 @@ final class ChangeForm extends VBox {
         setup.setEditable(true);
         setup.setAccessibleText("Setup after the change");
         setup.getEditor().setPromptText("new name, or one of before");
-        setup.getEditor().textProperty().addListener((ObservableValue<? extends String> of, String before, String name) ->
-                change.setText(model.isKnown(name) ? "Go back to it" : "Change to it"));
+        setup.getEditor()
+                .textProperty()
+                .addListener((ObservableValue<? extends String> of, String before, String name) ->
+                        change.setText(model.isKnown(name) ? "Go back to it" : "Change to it"));
         what.setId("change-what");
         what.setPromptText("total timing 26° to 32°");
         what.setOnAction(entered -> change());

@@ -17,8 +17,9 @@ import org.pullproof.ui.shell.Sheet;
 
 /** Which adjustment really made power? The ledger, the next change, and what the setups do not explain. */
 public final class ChangesSheet implements Sheet {
-    private static final String BEGIN = "Name the setup the engine is in, pull it two or three times, change one thing and give"
-            + " the new state a name, pull again, and go back to the first. Each change then stands here with its interval.";
+    private static final String BEGIN =
+            "Name the setup the engine is in, pull it two or three times, change one thing and give"
+                    + " the new state a name, pull again, and go back to the first. Each change then stands here with its interval.";
 
     private final ChangesViewModel model;
     private final VBox page = new VBox();
@@ -43,7 +44,9 @@ public final class ChangesSheet implements Sheet {
         empty.getStyleClass().add("empty");
         residuals.getStyleClass().add("residual-chart");
         VBox.setVgrow(residuals, Priority.ALWAYS);
-        unexplained.getChildren().setAll(new HBox(8, Labels.whole("What the setups do not explain", "section"), scatter), residuals);
+        unexplained
+                .getChildren()
+                .setAll(new HBox(8, Labels.whole("What the setups do not explain", "section"), scatter), residuals);
         model.model().appraisalProperty().addListener((of, before, after) -> show());
         show();
     }

@@ -71,8 +71,8 @@ public final class ChangesViewModel {
 
     /** Strips over one shared axis. */
     public IntervalStrip strips(double width) {
-        List<JudgedChange> all =
-                Stream.concat(ledger().changes().stream(), ledger().baselineToNow().stream()).toList();
+        List<JudgedChange> all = Stream.concat(ledger().changes().stream(), ledger().baselineToNow().stream())
+                .toList();
         return new IntervalStrip(all, smallestPercent(), width);
     }
 
@@ -113,8 +113,11 @@ public final class ChangesViewModel {
         if (name.isEmpty()) {
             throw new IllegalArgumentException("Name the setup the engine is in after the change: \"timing 32°\".");
         }
-        if (ChangeSetup.find(model.session(), name).filter(model.session().present()::equals).isPresent()) {
-            throw new IllegalArgumentException("The engine is in \"" + name + "\" already; name the setup it is in next.");
+        if (ChangeSetup.find(model.session(), name)
+                .filter(model.session().present()::equals)
+                .isPresent()) {
+            throw new IllegalArgumentException(
+                    "The engine is in \"" + name + "\" already; name the setup it is in next.");
         }
         LocalDateTime now = LocalDateTime.now(clock).withNano(0);
         model.act(acts.change(new ChangeSetup.Wanted(name, what.strip(), Map.of(), cost, now)));
@@ -125,6 +128,8 @@ public final class ChangesViewModel {
         return Stream.concat(rows().stream(), baselineToNow().stream())
                 .map(LedgerRow::cells)
                 .collect(Collectors.joining(
-                        "\n", "change\tsteps\tdifference %\tlow\thigh\tcall\tbefore and after\tcost\tsentence\n", "\n"));
+                        "\n",
+                        "change\tsteps\tdifference %\tlow\thigh\tcall\tbefore and after\tcost\tsentence\n",
+                        "\n"));
     }
 }

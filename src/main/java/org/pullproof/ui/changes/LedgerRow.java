@@ -59,8 +59,7 @@ public record LedgerRow(
     }
 
     private static String what(Optional<Change> change, boolean recorded) {
-        return change.map(Change::what)
-                .orElse(recorded ? "Not recorded what was done" : "Compared with the setup before it");
+        return change.map(Change::what).orElse(recorded ? "Not recorded what was done" : "Compared, not a step");
     }
 
     private static String cost(Optional<Change> change) {

@@ -58,20 +58,21 @@ final class LedgerView extends VBox {
         if (!row.beforeAfter().isEmpty()) {
             words.getChildren().add(Labels.whole(row.beforeAfter(), "caption"));
         }
-        HBox line = new HBox(
-                left(words), interval(row), right(call(row)), cost(Labels.whole(row.cost(), "narrow")));
+        HBox line = new HBox(left(words), interval(row), right(call(row)), cost(Labels.whole(row.cost(), "narrow")));
         line.getStyleClass().add("ledger-row");
         line.setMinHeight(USE_PREF_SIZE);
         line.setFocusTraversable(true);
         line.setAccessibleRole(AccessibleRole.TABLE_ROW);
-        line.setAccessibleText(row.what() + ", " + row.steps() + ": " + row.call().words() + ". " + row.sentence());
+        line.setAccessibleText(
+                row.what() + ", " + row.steps() + ": " + row.call().words() + ". " + row.sentence());
         line.setOnMousePressed(pressed -> line.requestFocus());
         return line;
     }
 
     private Node interval(LedgerRow row) {
         DrawingView view = row.judged()
-                .map(judged -> new DrawingView((width, height) -> model.strips(width).strip(judged, height)))
+                .map(judged ->
+                        new DrawingView((width, height) -> model.strips(width).strip(judged, height)))
                 .orElseGet(DrawingView::new);
         return strip(view, 46);
     }
@@ -117,7 +118,8 @@ final class LedgerView extends VBox {
         if (step == 0) {
             return;
         }
-        List<Node> rows = getChildren().stream().filter(Node::isFocusTraversable).toList();
+        List<Node> rows =
+                getChildren().stream().filter(Node::isFocusTraversable).toList();
         Optional<Node> focused = rows.stream().filter(Node::isFocused).findFirst();
         focused.map(rows::indexOf)
                 .map(at -> Math.max(0, Math.min(rows.size() - 1, at + step)))

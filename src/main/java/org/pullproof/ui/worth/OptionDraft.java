@@ -77,13 +77,17 @@ public final class OptionDraft {
             return text;
         }
         if (field.isMoney()) {
-            return Money.parse(text.matches("[\\d.,]+") ? text + currency : text).toString();
+            return Money.parse(text.matches("[\\d.,]+") ? text + currency : text)
+                    .toString();
         }
         return plain(number(field, text));
     }
 
     private static double number(Field field, String text) {
-        String figure = text.replace(',', '.').replace(Figures.MINUS, '-').replace("%", "").strip();
+        String figure = text.replace(',', '.')
+                .replace(Figures.MINUS, '-')
+                .replace("%", "")
+                .strip();
         if (!figure.matches("[+-]?\\d{1,4}(\\.\\d{1,3})?")) {
             throw new IllegalArgumentException(field.words() + " is a number, was \"" + text + "\".");
         }
@@ -107,8 +111,9 @@ public final class OptionDraft {
         if (text(Field.NAME).isEmpty()) {
             throw new IllegalArgumentException("Name the option: \"rings and bearings, own garage\".");
         }
-        Money likely = money(Field.LIKELY).orElseThrow(() ->
-                new IllegalArgumentException("Say what " + text(Field.NAME) + " is likely to cost: 1400" + currency + "."));
+        Money likely = money(Field.LIKELY)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "Say what " + text(Field.NAME) + " is likely to cost: 1400" + currency + "."));
         return new Option(
                 text(Field.NAME),
                 money(Field.LOW).orElse(likely),

@@ -62,7 +62,9 @@ final class OptionsView extends VBox {
                 name(words(row)),
                 strip(new DrawingView((width, height) -> model.strips(width).strip(row.option(), height)), 40),
                 figure(gain(row), "option-gain"),
-                figure(Labels.wrapped(row.costPerHp().words(), row.costPerHp().established() ? "narrow" : "caption"), "option-price"));
+                figure(
+                        Labels.wrapped(row.costPerHp().words(), row.costPerHp().established() ? "narrow" : "caption"),
+                        "option-price"));
         line.getStyleClass().addAll("ledger-row", "option-row");
         line.pseudoClassStateChanged(CHOSEN, row.option().name().equals(edited));
         line.setUserData(row);
@@ -122,7 +124,8 @@ final class OptionsView extends VBox {
     }
 
     private void key(KeyEvent key) {
-        List<Node> rows = getChildren().stream().filter(Node::isFocusTraversable).toList();
+        List<Node> rows =
+                getChildren().stream().filter(Node::isFocusTraversable).toList();
         Optional<Node> focused = rows.stream().filter(Node::isFocused).findFirst();
         if (focused.isEmpty()) {
             return;

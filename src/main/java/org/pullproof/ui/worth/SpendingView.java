@@ -42,7 +42,11 @@ final class SpendingView extends VBox {
         keep.setOnAction(pressed -> keep());
         HBox.setHgrow(what, Priority.ALWAYS);
         getChildren()
-                .setAll(Labels.section("Spent", "does not count any more"), list, new HBox(6, what, amount, keep), done);
+                .setAll(
+                        Labels.section("Spent", "does not count any more"),
+                        list,
+                        new HBox(6, what, amount, keep),
+                        done);
     }
 
     private void keep() {

@@ -51,8 +51,7 @@ public final class WorthSheet implements Sheet {
         HBox below = new HBox(28, form, spending);
         HBox.setHgrow(form, Priority.ALWAYS);
         below.getStyleClass().add("below-options");
-        page.getChildren()
-                .setAll(money, model.findings().options().isEmpty() ? empty : options, below);
+        page.getChildren().setAll(money, model.findings().options().isEmpty() ? empty : options, below);
         VBox.setVgrow(below, Priority.ALWAYS);
     }
 

@@ -44,7 +44,10 @@ public final class WorthViewModel {
                 .map(money -> OptionalDouble.of(money.value()))
                 .orElse(OptionalDouble.empty());
         return new MoneyStrip(
-                findings().options().stream().map(Row::option).toList(), left, findings().currency(), width);
+                findings().options().stream().map(Row::option).toList(),
+                left,
+                findings().currency(),
+                width);
     }
 
     /** Hours and gain of an option: "45 h of your own, gain +1.0 to +3.5 %". */
@@ -143,8 +146,8 @@ public final class WorthViewModel {
         if (what.isBlank()) {
             throw new IllegalArgumentException("Say what the money went for: \"dyno hour\".");
         }
-        Money money = amount.orElseThrow(
-                () -> new IllegalArgumentException("Say how much: 160" + findings().currency() + "."));
+        Money money = amount.orElseThrow(() ->
+                new IllegalArgumentException("Say how much: 160" + findings().currency() + "."));
         LocalDate date = before.map(Spending::date).orElse(LocalDate.now(clock));
         Spending next = new Spending(what.strip(), money, date);
         model.act(acts.change("Spend on " + next.what(), book -> {
@@ -186,6 +189,7 @@ public final class WorthViewModel {
                         row.costPerHp().words(),
                         row.overBudget() ? "over budget" : "",
                         row.option().judgement() ? "judgement" : "entered"))
-                .collect(Collectors.joining("\n", "option\tlow\tlikely\thigh\tgain\tcost per hp\tbudget\tfrom\n", "\n"));
+                .collect(
+                        Collectors.joining("\n", "option\tlow\tlikely\thigh\tgain\tcost per hp\tbudget\tfrom\n", "\n"));
     }
 }

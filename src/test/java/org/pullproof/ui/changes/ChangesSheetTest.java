@@ -35,7 +35,12 @@ class ChangesSheetTest {
     void aChangeIsTypedByKeysAlone(FxRobot robot) {
         robot.interact(() -> page.lookup("#change-setup").requestFocus());
 
-        robot.write("timing 38").type(KeyCode.TAB).write("12USD").type(KeyCode.TAB).write("to 38").type(KeyCode.ENTER);
+        robot.write("timing 38")
+                .type(KeyCode.TAB)
+                .write("12USD")
+                .type(KeyCode.TAB)
+                .write("to 38")
+                .type(KeyCode.ENTER);
 
         assertThat(session.session().present().name()).isEqualTo("timing 38");
         assertThat(session.session().changes()).last().satisfies(change -> {

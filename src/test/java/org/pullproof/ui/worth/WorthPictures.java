@@ -17,8 +17,8 @@ public final class WorthPictures {
     static WorthViewModel model(SessionViewModel session) {
         return new WorthViewModel(
                 session,
-                (name, step) -> open -> UiFixture.after(
-                        open, new Edit(name, now -> now.withMoney(step.apply(now.money())))),
+                (name, step) ->
+                        open -> UiFixture.after(open, new Edit(name, now -> now.withMoney(step.apply(now.money())))),
                 SheetFixture.CLOCK);
     }
 }

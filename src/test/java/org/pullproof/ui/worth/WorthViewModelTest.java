@@ -90,8 +90,8 @@ class WorthViewModelTest {
 
     @Test
     void costsThatDoNotGoFromLowToHighAreRefusedAndNothingIsKept() {
-        OptionDraft draft = typed(
-                typed(typed(model.newDraft(), Field.NAME, "head"), Field.LIKELY, "80"), Field.LOW, "100");
+        OptionDraft draft =
+                typed(typed(typed(model.newDraft(), Field.NAME, "head"), Field.LIKELY, "80"), Field.LOW, "100");
 
         assertThatThrownBy(() -> model.keep(draft, "")).hasMessageContaining("from low to high");
         assertThat(book().options()).hasSize(1);
@@ -111,7 +111,9 @@ class WorthViewModelTest {
     void aSpendingIsKeptWithTheDayOfToday() {
         model.spend("spark plugs", Optional.of(Money.of(36, "USD")), Optional.empty());
 
-        assertThat(book().spent()).last().satisfies(spent -> assertThat(spent.date()).isEqualTo("2026-06-14"));
+        assertThat(book().spent())
+                .last()
+                .satisfies(spent -> assertThat(spent.date()).isEqualTo("2026-06-14"));
     }
 
     @Test
@@ -120,7 +122,8 @@ class WorthViewModelTest {
 
         model.spend("three dyno hours", Optional.of(Money.of(480, "USD")), Optional.of(hours));
 
-        assertThat(book().spent()).containsExactly(new Spending("three dyno hours", Money.of(480, "USD"), hours.date()));
+        assertThat(book().spent())
+                .containsExactly(new Spending("three dyno hours", Money.of(480, "USD"), hours.date()));
     }
 
     @Test
@@ -136,6 +139,8 @@ class WorthViewModelTest {
 
     @Test
     void theTableCopiedSaysWhichFiguresAreJudgement() {
-        assertThat(model.table().lines()).filteredOn(line -> line.endsWith("judgement")).hasSize(3);
+        assertThat(model.table().lines())
+                .filteredOn(line -> line.endsWith("judgement"))
+                .hasSize(3);
     }
 }

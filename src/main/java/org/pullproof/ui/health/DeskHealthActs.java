@@ -1,0 +1,27 @@
+package org.pullproof.ui.health;
+
+import org.pullproof.app.RecordReading;
+import org.pullproof.app.RemoveReading;
+import org.pullproof.health.Reading;
+import org.pullproof.ui.shell.Act;
+
+/** Keeps and removes readings on the disk. */
+public final class DeskHealthActs implements HealthActs {
+    private final RecordReading record;
+    private final RemoveReading remove;
+
+    public DeskHealthActs(RecordReading record, RemoveReading remove) {
+        this.record = record;
+        this.remove = remove;
+    }
+
+    @Override
+    public Act record(Reading reading) {
+        return open -> record.record(open, reading);
+    }
+
+    @Override
+    public Act remove(Reading reading) {
+        return open -> remove.remove(open, reading);
+    }
+}
