@@ -1,12 +1,15 @@
 package org.pullproof.report;
 
+import static org.pullproof.report.Block.Column.drawn;
 import static org.pullproof.report.Block.Column.figures;
 import static org.pullproof.report.Block.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.pullproof.advice.Appraisal;
+import org.pullproof.drawing.MoneyStrip;
 import org.pullproof.report.ReportModel.Item;
 import org.pullproof.report.ReportModel.Section;
 import org.pullproof.units.Figures;
@@ -18,6 +21,10 @@ import org.pullproof.worth.WorthFindings;
 
 /** The money: spent, left, and what more of it could buy. */
 record WorthSection(Appraisal appraisal, Wording wording) {
+    private static final double STRIP_WIDTH = 210;
+    private static final double STRIP_HEIGHT = 40;
+    private static final double AXIS_HEIGHT = 16;
+
     /** Nothing while nothing is spent and nothing offered. */
     Optional<Section> section() {
         WorthFindings worth = appraisal.worth();
@@ -47,24 +54,30 @@ record WorthSection(Appraisal appraisal, Wording wording) {
     }
 
     private Block options(WorthFindings worth) {
+        MoneyStrip strips = new MoneyStrip(
+                worth.options().stream().map(WorthFindings.Row::option).toList(),
+                worth.budgetLeft().map(left -> OptionalDouble.of(left.value())).orElse(OptionalDouble.empty()),
+                worth.currency(),
+                STRIP_WIDTH);
         return new Block.Table(
                 "options",
                 "What more money could buy, cheapest first",
                 List.of(
                         words("name", "Option"),
-                        words("cost", "Cost, likely (1 in 10 under, 1 in 10 over)"),
+                        drawn("cost", "Cost, likely (1 in 10 under, 1 in 10 over)", strips.axis(AXIS_HEIGHT)),
                         figures("hours", "Own hours"),
                         words("gain", "Expected gain, " + wording.unit(Shown.POWER) + " at the wheels"),
                         words("costPerHp", "Money for one hp"),
                         words("basis", "Figures")),
-                worth.options().stream().map(WorthSection::row).toList());
+                worth.options().stream().map(row -> row(row, strips)).toList());
     }
 
-    private static List<Cell> row(WorthFindings.Row row) {
+    private static List<Cell> row(WorthFindings.Row row, MoneyStrip strips) {
         Option option = row.option();
         return List.of(
                 Cell.words(option.name() + (row.overBudget() ? " (over the budget left)" : "")),
-                Cell.words(range(option.likely(), option.low(), option.high())),
+                Cell.words(range(option.likely(), option.low(), option.high()))
+                        .drawn(strips.strip(option, STRIP_HEIGHT)),
                 Cell.figure(Figures.number(option.hours(), 1), option.hours()),
                 Cell.words(row.gainHp().map(WorthSection::range)),
                 Cell.words(row.costPerHp().words()),
