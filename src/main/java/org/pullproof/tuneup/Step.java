@@ -2,6 +2,7 @@ package org.pullproof.tuneup;
 
 import java.util.List;
 import org.pullproof.car.Access;
+import org.pullproof.units.Money;
 
 /**
  * One step of a tune-up.
@@ -10,8 +11,11 @@ import org.pullproof.car.Access;
  * @param title what to do
  * @param needs steps that come first
  * @param takesOff parts this step takes off the car
- * @param backBeforeStart parts of those, or of its own work, that must be back before the engine starts
+ * @param putsBack parts taken off by earlier steps that this step fits again
+ * @param backBeforeStart parts of those it takes off that must be back, and checks of its own work that must be confirmed,
+ *     before the engine starts
  * @param minutes typical time, minutes
+ * @param parts what parts for it cost about; judgement
  * @param cautions sentences that stand at the act
  * @param kind ordinary work, the start gate, or something done with the engine running
  */
@@ -20,15 +24,21 @@ public record Step(
         String title,
         List<String> needs,
         List<String> takesOff,
+        List<String> putsBack,
         List<String> backBeforeStart,
         int minutes,
+        Money parts,
         List<String> cautions,
         Kind kind) {
     public Step {
         needs = List.copyOf(needs);
         takesOff = List.copyOf(takesOff);
+        putsBack = List.copyOf(putsBack);
         backBeforeStart = List.copyOf(backBeforeStart);
         cautions = List.copyOf(cautions);
+        if (id.isBlank() || title.isBlank() || minutes < 1) {
+            throw new IllegalArgumentException("A step has an id, a title and at least one minute: " + id);
+        }
     }
 
     /** When in the tune-up a step belongs. */
@@ -41,5 +51,10 @@ public record Step(
     /** What the owner must permit: plugs out for anything that takes parts off, else start it. */
     public Access access() {
         return kind == Kind.RUNNING || takesOff.isEmpty() ? Access.START_IT : Access.PLUGS_OUT;
+    }
+
+    /** Whether this part or check has to be back, or confirmed, before the engine starts. */
+    boolean blocksStart(String part) {
+        return backBeforeStart.contains(part);
     }
 }

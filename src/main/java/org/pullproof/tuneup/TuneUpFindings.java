@@ -50,7 +50,7 @@ public record TuneUpFindings(
      *
      * @param step the step
      * @param state how it stands
-     * @param waitsFor ids of the needs that are not done
+     * @param waitsFor ids of the needs that are not done, and for the gate and what runs of the steps whose parts are not back
      */
     public record StepState(Step step, State state, List<String> waitsFor) {}
 
@@ -66,7 +66,7 @@ public record TuneUpFindings(
     /**
      * Something that stands in the way of the start.
      *
-     * @param what what must be done: "battery lead: off the car"
+     * @param what what stands in the way: "battery lead: still off"
      * @param step id of its step
      */
     public record Block(String what, String step) {}

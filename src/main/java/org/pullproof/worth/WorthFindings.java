@@ -15,10 +15,18 @@ import org.pullproof.units.Sentence;
  * @param budgetLeft budget less what was spent since it was set, if a budget was told
  * @param options every option with what it costs and brings, cheapest first
  * @param done every judged change with its cost for one horsepower
+ * @param remarks what could not be counted, one sentence each
  */
 public record WorthFindings(
-        Sentence answer, String currency, Money spent, Optional<Money> budgetLeft, List<Row> options, List<Paid> done) {
+        Sentence answer,
+        String currency,
+        Money spent,
+        Optional<Money> budgetLeft,
+        List<Row> options,
+        List<Paid> done,
+        List<String> remarks) {
     public WorthFindings {
+        remarks = List.copyOf(remarks);
         options = List.copyOf(options);
         done = List.copyOf(done);
     }

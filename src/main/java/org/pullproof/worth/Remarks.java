@@ -1,0 +1,38 @@
+package org.pullproof.worth;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.pullproof.car.Car;
+import org.pullproof.car.Fact;
+import org.pullproof.units.Figures;
+import org.pullproof.units.Money;
+
+/** What the money could not be counted in: amounts of another currency are named, not converted. */
+record Remarks(MoneyBook book, Car car, List<Spending> partsAndChanges, String currency) {
+    List<String> all() {
+        List<String> remarks = new ArrayList<>();
+        Stream.concat(book.spent().stream(), partsAndChanges.stream())
+                .filter(spending -> other(spending.amount()))
+                .forEach(spending -> remarks.add(notCounted(spending.what(), spending.amount())));
+        Stream.of(Fact.BUDGET, Fact.SPENT)
+                .forEach(fact -> car.money(fact)
+                        .filter(this::other)
+                        .ifPresent(money -> remarks.add(notCounted(fact.words(), money))));
+        book.options().stream()
+                .filter(option -> other(option.likely()))
+                .forEach(option -> remarks.add(notCounted(option.name(), option.likely())));
+        if (!currency.equals("USD")) {
+            remarks.add("The program's own options are in US dollars and are left out: enter your own in " + currency + ".");
+        }
+        return remarks;
+    }
+
+    private boolean other(Money money) {
+        return !money.currency().equals(currency);
+    }
+
+    private String notCounted(String what, Money money) {
+        return what + ": " + Figures.money(money) + " is not counted, the figures here are in " + currency + ".";
+    }
+}
