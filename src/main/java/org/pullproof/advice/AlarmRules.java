@@ -27,12 +27,13 @@ final class AlarmRules {
                         .count()
                 == 1;
         return lowOil(now) && once
-                ? Optional.of(proposals.test(
-                        now,
-                        TestKind.OIL_PRESSURE,
-                        "Oil pressure with a second gauge",
-                        "The first gauge reads low, and one gauge is no proof.",
-                        "Below 8 psi (55 kPa) at hot idle, bearings come before any power; above 20 psi it was the gauge."))
+                ? Optional.of(
+                        proposals.test(
+                                now,
+                                TestKind.OIL_PRESSURE,
+                                "Oil pressure with a second gauge",
+                                "The first gauge reads low, and one gauge is no proof.",
+                                "Below 8 psi (55 kPa) at hot idle, bearings come before any power; above 20 psi it was the gauge."))
                 : Optional.empty();
     }
 
@@ -72,6 +73,9 @@ final class AlarmRules {
                 .filter(Reading.Sign.class::isInstance)
                 .map(Reading.Sign.class::cast)
                 .flatMap(sign -> sign.word().stream())
-                .reduce(false, (knocking, word) -> word.equals("knock-at-2500") || knocking && !word.equals("no-knock"), (a, b) -> b);
+                .reduce(
+                        false,
+                        (knocking, word) -> word.equals("knock-at-2500") || knocking && !word.equals("no-knock"),
+                        (a, b) -> b);
     }
 }

@@ -39,7 +39,8 @@ final class FaultRules {
                         coils
                                 ? "Swap the coil of cylinder " + number + " with a neighbour's"
                                 : "Swap lead and plug of cylinder " + number + " with a neighbour's",
-                        "Cylinder " + number + " gives little power though nothing says it leaks; spark is the cheapest cause.",
+                        "Cylinder " + number
+                                + " gives little power though nothing says it leaks; spark is the cheapest cause.",
                         "If the fault moves, it was the part; if it stays, look at fuel and seal."));
     }
 
@@ -52,7 +53,10 @@ final class FaultRules {
 
     private Optional<NextStep> wet(Situation now) {
         boolean decisive = now.session().profile().layout() != Layout.FLAT;
-        return first(now, TestKind.COMPRESSION_WET, cylinder -> decisive && cylinder.dry().isPresent())
+        return first(
+                        now,
+                        TestKind.COMPRESSION_WET,
+                        cylinder -> decisive && cylinder.dry().isPresent())
                 .map(number -> proposals.test(
                         now,
                         TestKind.COMPRESSION_WET,
@@ -72,8 +76,8 @@ final class FaultRules {
     }
 
     private Optional<NextStep> gas(Situation now) {
-        boolean heard = now.suspects().stream()
-                .anyMatch(cylinder -> cylinder.air().contains(AirPlace.COOLANT));
+        boolean heard =
+                now.suspects().stream().anyMatch(cylinder -> cylinder.air().contains(AirPlace.COOLANT));
         return heard && !now.engineRead(TestKind.COOLANT_GAS)
                 ? Optional.of(proposals.test(
                         now,

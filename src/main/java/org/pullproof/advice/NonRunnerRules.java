@@ -65,7 +65,8 @@ final class NonRunnerRules {
     private Optional<NextStep> leakdown(Situation now) {
         return now.suspects().stream()
                 .filter(cylinder -> doesNotRun(now))
-                .filter(cylinder -> cylinder.leakWords().isEmpty() && cylinder.leakPercent().isEmpty())
+                .filter(cylinder ->
+                        cylinder.leakWords().isEmpty() && cylinder.leakPercent().isEmpty())
                 .map(CylinderFindings::number)
                 .findFirst()
                 .map(number -> proposals.test(

@@ -94,7 +94,8 @@ final class PowerRules {
         }
         String newest = order.get(order.size() - 1);
         List<String> setups = pulls.stream().map(pull -> pull.pull().setup()).toList();
-        boolean control = setups.subList(setups.indexOf(newest), setups.size()).stream().anyMatch(id -> !id.equals(newest));
+        boolean control =
+                setups.subList(setups.indexOf(newest), setups.size()).stream().anyMatch(id -> !id.equals(newest));
         return control
                 ? Optional.empty()
                 : Optional.of(pulls(
@@ -115,8 +116,10 @@ final class PowerRules {
         return judged(now, Call.GAIN)
                 .filter(change -> change.from().equals(now.session().presentSetup()))
                 .map(change -> set(
-                        change.to(), now, name(now, change.to()) + " made power, and the engine stands on "
-                                + name(now, change.from()) + "."));
+                        change.to(),
+                        now,
+                        name(now, change.to()) + " made power, and the engine stands on " + name(now, change.from())
+                                + "."));
     }
 
     private NextStep set(String setup, Situation now, String why) {

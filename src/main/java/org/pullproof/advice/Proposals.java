@@ -44,7 +44,14 @@ final class Proposals {
     /** A step of the tune-up; only who owns the car tunes it. */
     NextStep step(Step step, String why, String settles) {
         return new NextStep(
-                step.title(), why, settles, step.minutes(), step.parts(), Access.OWN_IT, Stage.TUNE_UP, cautions.of(step));
+                step.title(),
+                why,
+                settles,
+                step.minutes(),
+                step.parts(),
+                Access.OWN_IT,
+                Stage.TUNE_UP,
+                cautions.of(step));
     }
 
     /** Work on the car that costs time only, with the cautions of an act. */

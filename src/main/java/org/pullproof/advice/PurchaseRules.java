@@ -50,7 +50,8 @@ final class PurchaseRules {
                 : Optional.of(proposals.desk(
                         Stage.WORTH_IT,
                         "Hold the findings beside the price",
-                        "What the owner permits is done: " + verdict(now.health().verdict()) + ".",
+                        "What the owner permits is done: "
+                                + verdict(now.health().verdict()) + ".",
                         "Whether to buy, to offer less or to walk away."));
     }
 

@@ -46,16 +46,15 @@ record Situation(
     }
 
     Optional<Reading> engineSign(TestKind test) {
-        return health.engineSigns().stream()
-                .filter(sign -> sign.test() == test)
-                .reduce((earlier, later) -> later);
+        return health.engineSigns().stream().filter(sign -> sign.test() == test).reduce((earlier, later) -> later);
     }
 
     /** Whether a cylinder was read by this test since work was last done on it. */
     boolean readSinceWork(TestKind test, int cylinder) {
         boolean read = false;
         for (Reading reading : session.readings()) {
-            boolean concerns = reading.cylinder().isEmpty() || reading.cylinder().getAsInt() == cylinder;
+            boolean concerns =
+                    reading.cylinder().isEmpty() || reading.cylinder().getAsInt() == cylinder;
             if (concerns && reading.test() == TestKind.WORK) {
                 read = false;
             } else if (concerns && reading.test() == test) {

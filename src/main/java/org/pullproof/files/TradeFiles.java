@@ -70,7 +70,9 @@ public final class TradeFiles {
         JsonNode file = tree("worth/test-prices.json");
         String currency = text(file, "currency");
         Map<String, TestPrice> prices = new LinkedHashMap<>();
-        file.path("prices").fields().forEachRemaining(price -> prices.put(price.getKey(), price(price.getValue(), currency)));
+        file.path("prices")
+                .fields()
+                .forEachRemaining(price -> prices.put(price.getKey(), price(price.getValue(), currency)));
         return new TestPrices(prices);
     }
 
@@ -99,8 +101,10 @@ public final class TradeFiles {
                 step.required("minutes").intValue(),
                 Money.of(step.path("parts").asDouble(0), currency),
                 resolved(strings(step.path("cautions")), cautions),
-                Step.Kind.valueOf(
-                        step.path("kind").asText("work").toUpperCase(Locale.ROOT).replace('-', '_')));
+                Step.Kind.valueOf(step.path("kind")
+                        .asText("work")
+                        .toUpperCase(Locale.ROOT)
+                        .replace('-', '_')));
     }
 
     private static TestPrice price(JsonNode price, String currency) {
@@ -129,7 +133,8 @@ public final class TradeFiles {
         return option.has("weakCylinder")
                 ? new Expected.CylinderBack(option.required("weakCylinder").doubleValue())
                 : new Expected.Normal(
-                        option.required("gainMean").doubleValue(), option.required("gainSd").doubleValue());
+                        option.required("gainMean").doubleValue(),
+                        option.required("gainSd").doubleValue());
     }
 
     private static <E extends Enum<E>> Set<E> kinds(JsonNode names, Class<E> type) {

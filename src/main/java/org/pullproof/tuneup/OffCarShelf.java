@@ -50,7 +50,8 @@ final class OffCarShelf {
         for (Step step : done()) {
             for (String part : step.backBeforeStart()) {
                 if (!back.contains(part)) {
-                    standing.put(part, new Standing(part, step.id(), step.takesOff().contains(part)));
+                    standing.put(
+                            part, new Standing(part, step.id(), step.takesOff().contains(part)));
                 }
             }
         }
@@ -71,6 +72,7 @@ final class OffCarShelf {
     /** Whether parts were touched since, so that the start gate has to be passed. */
     boolean touched() {
         return done().stream()
-                .anyMatch(step -> !step.takesOff().isEmpty() || !step.backBeforeStart().isEmpty());
+                .anyMatch(step ->
+                        !step.takesOff().isEmpty() || !step.backBeforeStart().isEmpty());
     }
 }

@@ -14,7 +14,7 @@ import org.pullproof.units.Shown;
  * profile's; that gaps of one engine agree within 0.05 mm is judgement: common practice, no source.
  */
 final class PlugRemarks {
-    /** Largest difference from the middle gap of the others that passes without remark, m. */
+    /** Largest difference from the middle of all gaps set that passes without remark, m. */
     private static final double LIKE_THE_OTHERS = 0.05e-3;
 
     /** Digits typed in another unit than the range must not make a plug at the very limit fail, m or N·m relative. */
@@ -68,17 +68,16 @@ final class PlugRemarks {
     }
 
     private Optional<String> unlikeTheOthers(PlugRecord plug, List<PlugRecord> all) {
-        double[] others = all.stream()
-                .filter(other -> other.cylinder() != plug.cylinder())
-                .flatMap(other -> other.newGap().stream())
+        double[] gaps = all.stream()
+                .flatMap(known -> known.newGap().stream())
                 .mapToDouble(Quantity::si)
                 .sorted()
                 .toArray();
-        if (others.length < 2 || plug.newGap().isEmpty()) {
+        if (gaps.length < 3 || plug.newGap().isEmpty()) {
             return Optional.empty();
         }
-        double middle = (others[(others.length - 1) / 2] + others[others.length / 2]) / 2;
+        double middle = (gaps[(gaps.length - 1) / 2] + gaps[gaps.length / 2]) / 2;
         boolean alike = Math.abs(plug.newGap().get().si() - middle) <= LIKE_THE_OTHERS * (1 + ROUNDING);
-        return alike ? Optional.empty() : Optional.of("the others are at " + figures.of(middle, Shown.GAP));
+        return alike ? Optional.empty() : Optional.of("the middle of the gaps set is " + figures.of(middle, Shown.GAP));
     }
 }

@@ -67,7 +67,8 @@ public record StepGraph(String id, String name, List<Step> steps) {
      */
     public Step require(String stepId) {
         return step(stepId)
-                .orElseThrow(() -> new IllegalArgumentException("\"" + stepId + "\" is no step of this tune-up; its steps"
-                        + " are " + String.join(" ", steps.stream().map(Step::id).toList())));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "\"" + stepId + "\" is no step of this tune-up; its steps" + " are "
+                                + String.join(" ", steps.stream().map(Step::id).toList())));
     }
 }

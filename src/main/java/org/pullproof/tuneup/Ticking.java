@@ -101,8 +101,8 @@ public final class Ticking {
                 .distinct()
                 .toList();
         if (!known.contains(part)) {
-            throw new IllegalArgumentException("\"" + part + "\" is no part of this tune-up; its parts are "
-                    + String.join(", ", known) + ".");
+            throw new IllegalArgumentException(
+                    "\"" + part + "\" is no part of this tune-up; its parts are " + String.join(", ", known) + ".");
         }
         return part;
     }

@@ -10,8 +10,27 @@ import org.pullproof.units.Sentence;
 record TuneUpAnswer(List<StepState> steps, List<Standing> inTheWay, boolean open, boolean nothingOff) {
     private static final int MOST_NAMED = 3;
     private static final List<String> NUMBERS = List.of(
-            "none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
-            "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty");
+            "none",
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen",
+            "twenty");
 
     Sentence sentence() {
         return new Sentence(progress() + " " + start());

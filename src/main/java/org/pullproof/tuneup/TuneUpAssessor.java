@@ -31,7 +31,12 @@ public final class TuneUpAssessor {
         List<StepState> steps = states(graph, tuneUp, shelf.inTheWay());
         List<Block> blocks = blocks(graph, tuneUp, shelf);
         return new TuneUpFindings(
-                new TuneUpAnswer(steps, shelf.inTheWay(), blocks.isEmpty(), shelf.parts().isEmpty()).sentence(),
+                new TuneUpAnswer(
+                                steps,
+                                shelf.inTheWay(),
+                                blocks.isEmpty(),
+                                shelf.parts().isEmpty())
+                        .sentence(),
                 steps,
                 shelf.parts(),
                 blocks,
@@ -66,7 +71,8 @@ public final class TuneUpAssessor {
     private static List<String> waitsFor(Step step, TuneUp tuneUp, List<Standing> inTheWay) {
         Stream<String> needs =
                 step.needs().stream().filter(need -> !tuneUp.done().containsKey(need));
-        Stream<String> parts = step.kind() == Kind.WORK ? Stream.of() : inTheWay.stream().map(Standing::step);
+        Stream<String> parts =
+                step.kind() == Kind.WORK ? Stream.of() : inTheWay.stream().map(Standing::step);
         return Stream.concat(needs, parts).distinct().toList();
     }
 }

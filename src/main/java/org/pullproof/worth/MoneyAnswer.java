@@ -17,7 +17,8 @@ record MoneyAnswer(List<Paid> done, Money spent, Optional<Money> left, boolean p
     private String price() {
         return done.stream()
                 .filter(paid -> paid.costPerHp().established())
-                .min(Comparator.comparingDouble(paid -> paid.costPerHp().likely().orElseThrow()))
+                .min(Comparator.comparingDouble(
+                        paid -> paid.costPerHp().likely().orElseThrow()))
                 .map(this::cheapest)
                 .orElseGet(this::noPrice);
     }

@@ -42,7 +42,10 @@ final class PriceOfPower {
         double likely = money.likely() / gainHp.likely();
         double high = money.high() / gainHp.low();
         return new CostPerHp(
-                OptionalDouble.of(low), OptionalDouble.of(likely), OptionalDouble.of(high), words(low, likely, high, currency));
+                OptionalDouble.of(low),
+                OptionalDouble.of(likely),
+                OptionalDouble.of(high),
+                words(low, likely, high, currency));
     }
 
     static CostPerHp notEstablished(String why) {

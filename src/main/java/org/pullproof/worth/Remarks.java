@@ -23,7 +23,8 @@ record Remarks(MoneyBook book, Car car, List<Spending> partsAndChanges, String c
                 .filter(option -> other(option.likely()))
                 .forEach(option -> remarks.add(notCounted(option.name(), option.likely())));
         if (!currency.equals("USD")) {
-            remarks.add("The program's own options are in US dollars and are left out: enter your own in " + currency + ".");
+            remarks.add("The program's own options are in US dollars and are left out: enter your own in " + currency
+                    + ".");
         }
         return remarks;
     }

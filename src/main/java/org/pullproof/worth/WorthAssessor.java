@@ -58,10 +58,15 @@ public final class WorthAssessor {
         List<Row> rows = options(book, health, profile, currency).stream()
                 .map(option -> row(option, presentBandKw, left))
                 .toList();
-        MoneyAnswer answer =
-                new MoneyAnswer(done, spent, left, presentBandKw.isPresent(), car.beforePurchase());
+        MoneyAnswer answer = new MoneyAnswer(done, spent, left, presentBandKw.isPresent(), car.beforePurchase());
         return new WorthFindings(
-                answer.sentence(), currency, spent, left, rows, done, new Remarks(book, car, partsAndChanges, currency).all());
+                answer.sentence(),
+                currency,
+                spent,
+                left,
+                rows,
+                done,
+                new Remarks(book, car, partsAndChanges, currency).all());
     }
 
     /** The currency of the owner's money; US dollars where no money was told. */
@@ -99,7 +104,8 @@ public final class WorthAssessor {
         Optional<Range> gain = presentKw.isPresent()
                 ? option.gain().map(percent -> gainHp(percent, presentKw.getAsDouble()))
                 : Optional.empty();
-        boolean over = left.filter(money -> option.low().value() > money.value()).isPresent();
+        boolean over =
+                left.filter(money -> option.low().value() > money.value()).isPresent();
         return new Row(option, gain, costPerHp(option, gain, presentKw.isPresent()), over);
     }
 
@@ -138,7 +144,8 @@ public final class WorthAssessor {
     }
 
     private static Money plus(Money a, Optional<Money> b) {
-        return b.map(more -> new Money(a.amount().add(more.amount()), a.currency())).orElse(a);
+        return b.map(more -> new Money(a.amount().add(more.amount()), a.currency()))
+                .orElse(a);
     }
 
     private static Money minus(Money a, Money b) {

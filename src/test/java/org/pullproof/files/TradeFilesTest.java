@@ -74,7 +74,8 @@ class TradeFilesTest {
     @ParameterizedTest
     @MethodSource("graphs")
     void nothingRunsBeforeTheStartGate(StepGraph graph) {
-        TuneUpFindings findings = assess(graph, TuneUpSamples.upTo(graph, graph.gate().needs().get(0)));
+        TuneUpFindings findings =
+                assess(graph, TuneUpSamples.upTo(graph, graph.gate().needs().get(0)));
         List<State> running = findings.steps().stream()
                 .filter(step -> step.step().kind() != Step.Kind.WORK)
                 .map(StepState::state)
@@ -87,8 +88,10 @@ class TradeFilesTest {
     @ParameterizedTest
     @CsvSource({"v-distributor, 20, o", "inline-coil-on-plug, 14, m", "flat-coil-on-plug, 15, n"})
     void theListedKindsHaveAllTheirSteps(String id, int steps, String gate) {
-        StepGraph graph = graphs().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
-        assertEquals(steps + " " + gate, graph.steps().size() + " " + graph.gate().id());
+        StepGraph graph =
+                graphs().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
+        assertEquals(
+                steps + " " + gate, graph.steps().size() + " " + graph.gate().id());
     }
 
     @ParameterizedTest
@@ -122,7 +125,8 @@ class TradeFilesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"balance, 8, 20, 0", "coolant-gas, 4, 15, 40", "compression-dry, 8, 130, 35", "leakdown-all, 4, 90, 90"})
+    @CsvSource({"balance, 8, 20, 0", "coolant-gas, 4, 15, 40", "compression-dry, 8, 130, 35", "leakdown-all, 4, 90, 90"
+    })
     void testsCostWhatTheTableOfTheTradeSays(String test, int cylinders, int minutes, double dollars) {
         assertEquals(minutes, FILES.testPrices().of(test).minutes(cylinders));
         assertEquals(dollars, FILES.testPrices().of(test).first().value());
@@ -130,7 +134,8 @@ class TradeFilesTest {
 
     @Test
     void optionsAreNamedOnce() {
-        List<String> names = FILES.options().stream().map(option -> option.name()).toList();
+        List<String> names =
+                FILES.options().stream().map(option -> option.name()).toList();
         assertEquals(names, List.copyOf(new LinkedHashSet<>(names)));
     }
 

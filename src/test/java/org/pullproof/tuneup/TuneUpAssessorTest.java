@@ -55,7 +55,9 @@ class TuneUpAssessorTest {
     @Test
     void aStepThatFitsPartsBringsThemBack() {
         TuneUpFindings findings = assess(ticked("a", "b", "c"));
-        assertEquals(List.of("cover"), findings.offCar().stream().map(part -> part.part()).toList());
+        assertEquals(
+                List.of("cover"),
+                findings.offCar().stream().map(part -> part.part()).toList());
     }
 
     @Test
@@ -87,7 +89,9 @@ class TuneUpAssessorTest {
     @Test
     void tickingTheGatePutsNothingBack() {
         TuneUp passed = ticking.tick(ticked("a", "b", "c").withBack("cover"), "g", WHEN);
-        assertEquals(List.of(new Block("cover: still off", "b")), assess(passed.withoutBack("cover")).startBlockedBy());
+        assertEquals(
+                List.of(new Block("cover: still off", "b")),
+                assess(passed.withoutBack("cover")).startBlockedBy());
     }
 
     @Test
@@ -98,8 +102,8 @@ class TuneUpAssessorTest {
 
     @Test
     void aStepWhoseNeedIsNotDoneCannotBeTicked() {
-        IllegalArgumentException refused = assertThrows(
-                IllegalArgumentException.class, () -> ticking.tick(TuneUp.notBegun(), "c", WHEN));
+        IllegalArgumentException refused =
+                assertThrows(IllegalArgumentException.class, () -> ticking.tick(TuneUp.notBegun(), "c", WHEN));
         assertEquals("Step c waits for b: tick that first.", refused.getMessage());
     }
 
@@ -112,8 +116,8 @@ class TuneUpAssessorTest {
 
     @Test
     void anUnknownPartIsRefusedWithThePartsThereAre() {
-        IllegalArgumentException refused = assertThrows(
-                IllegalArgumentException.class, () -> ticking.back(TuneUp.notBegun(), "propeller"));
+        IllegalArgumentException refused =
+                assertThrows(IllegalArgumentException.class, () -> ticking.back(TuneUp.notBegun(), "propeller"));
         assertEquals(
                 "\"propeller\" is no part of this tune-up; its parts are plugs, cover, hose.", refused.getMessage());
     }
@@ -129,7 +133,8 @@ class TuneUpAssessorTest {
                 "0.040, 30, 'tightened to 30 lb-ft, more than the profile''s 18 to 22 lb-ft'"
             })
     void aPlugOutsideTheProfilesRangeIsRemarked(String gap, String torque, String remark) {
-        PlugFinding plug = assess(TuneUp.notBegun().withPlug(plug(1, gap, torque))).plugs().get(0);
+        PlugFinding plug =
+                assess(TuneUp.notBegun().withPlug(plug(1, gap, torque))).plugs().get(0);
         assertEquals(Optional.ofNullable(remark), plug.remark().map(words -> words.replace('\u00a0', ' ')));
     }
 
@@ -142,7 +147,8 @@ class TuneUpAssessorTest {
         List<Optional<String>> remarks =
                 assess(tuneUp).plugs().stream().map(PlugFinding::remark).toList();
         assertEquals(
-                List.of(Optional.empty(), Optional.empty(), Optional.of("the others are at 0.040\u00a0in")), remarks);
+                List.of(Optional.empty(), Optional.empty(), Optional.of("the middle of the gaps set is 0.040\u00a0in")),
+                remarks);
     }
 
     @Test

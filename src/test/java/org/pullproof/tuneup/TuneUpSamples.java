@@ -51,8 +51,7 @@ public final class TuneUpSamples {
     }
 
     public static Step step(String id, Step.Kind kind, List<String> needs, List<String> off, List<String> putsBack) {
-        return new Step(
-                id, "Step " + id, needs, off, putsBack, off, 10, Money.of(0, "USD"), List.of(), kind);
+        return new Step(id, "Step " + id, needs, off, putsBack, off, 10, Money.of(0, "USD"), List.of(), kind);
     }
 
     public static TuneUp tick(StepGraph graph, TuneUp tuneUp, String step) {
