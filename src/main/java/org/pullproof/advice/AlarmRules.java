@@ -68,14 +68,15 @@ final class AlarmRules {
                 .isPresent();
     }
 
+    /** What was heard of knock last; other observations do not speak of it. */
     private static boolean knocks(Situation now) {
         return now.health().engineSigns().stream()
                 .filter(Reading.Sign.class::isInstance)
                 .map(Reading.Sign.class::cast)
                 .flatMap(sign -> sign.word().stream())
-                .reduce(
-                        false,
-                        (knocking, word) -> word.equals("knock-at-2500") || knocking && !word.equals("no-knock"),
-                        (a, b) -> b);
+                .filter(word -> word.equals("knock-at-2500") || word.equals("no-knock"))
+                .reduce((earlier, later) -> later)
+                .filter("knock-at-2500"::equals)
+                .isPresent();
     }
 }

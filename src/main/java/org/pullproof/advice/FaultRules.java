@@ -48,7 +48,7 @@ final class FaultRules {
         boolean fuelWet = cylinder.plugLook().filter("fuel-wet"::equals).isPresent();
         boolean dead = cylinder.sharePercent().isPresent()
                 && cylinder.sharePercent().getAsDouble() < DEAD_SHARE * 100 / cylinders;
-        return fuelWet || dead && cylinder.state() != State.LOW;
+        return fuelWet || (dead && cylinder.state() != State.LOW);
     }
 
     private Optional<NextStep> wet(Situation now) {

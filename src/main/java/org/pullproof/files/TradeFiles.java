@@ -54,7 +54,7 @@ public final class TradeFiles {
     public Map<String, List<String>> cautions() {
         JsonNode acts = tree("advice/cautions.json").path("acts");
         Map<String, List<String>> told = new LinkedHashMap<>();
-        acts.fields().forEachRemaining(act -> told.put(act.getKey(), strings(act.getValue())));
+        acts.forEachEntry((act, sentences) -> told.put(act, strings(sentences)));
         Map<String, List<String>> full = new LinkedHashMap<>();
         told.forEach((act, sentences) -> full.put(act, resolved(sentences, told)));
         return full;
@@ -70,9 +70,7 @@ public final class TradeFiles {
         JsonNode file = tree("worth/test-prices.json");
         String currency = text(file, "currency");
         Map<String, TestPrice> prices = new LinkedHashMap<>();
-        file.path("prices")
-                .fields()
-                .forEachRemaining(price -> prices.put(price.getKey(), price(price.getValue(), currency)));
+        file.path("prices").forEachEntry((key, price) -> prices.put(key, price(price, currency)));
         return new TestPrices(prices);
     }
 
