@@ -326,12 +326,23 @@ public final class GreyCoupe {
                 "Battery lead off",
                 List.of(),
                 List.of("battery lead"),
+                List.of(),
                 List.of("battery lead"),
                 5,
+                Money.of(0, "USD"),
                 List.of(caution),
                 Step.Kind.WORK);
         Step gate = new Step(
-                "n", "Everything back, start", List.of("a"), List.of(), List.of(), 10, List.of(), Step.Kind.START_GATE);
+                "n",
+                "Everything back, start",
+                List.of("a"),
+                List.of(),
+                List.of(),
+                List.of(),
+                10,
+                Money.of(0, "USD"),
+                List.of(),
+                Step.Kind.START_GATE);
         return new TuneUpFindings(
                 new Sentence("**Not yet.** One of two steps is done; the battery lead is off the car."),
                 List.of(
@@ -521,7 +532,8 @@ public final class GreyCoupe {
                                 OptionalDouble.of(2.5),
                                 OptionalDouble.of(3.2),
                                 OptionalDouble.of(4.5),
-                                "$3 per hp ($2 to $5)"))));
+                                "$3 per hp ($2 to $5)"))),
+                List.of());
     }
 
     private static NextStep nextStep(String action) {
