@@ -140,6 +140,7 @@ public final class GreyCoupe {
                         List.of(),
                         List.of()),
                 nextStep("Balance, cylinder by cylinder"),
+                List.of(),
                 List.of());
     }
 
