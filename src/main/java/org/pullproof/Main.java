@@ -6,8 +6,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import org.pullproof.advice.Appraiser;
+import org.pullproof.advice.Cautions;
+import org.pullproof.advice.NextStepRules;
 import org.pullproof.app.AddPulls;
 import org.pullproof.app.AddReadings;
+import org.pullproof.app.Appraise;
 import org.pullproof.app.AssessDyno;
 import org.pullproof.app.AssessHealth;
 import org.pullproof.app.ChangeSetup;
@@ -18,20 +22,27 @@ import org.pullproof.app.MakeReport;
 import org.pullproof.app.PullFileReader;
 import org.pullproof.app.ReadAir;
 import org.pullproof.app.RecordAir;
+import org.pullproof.app.RecordMoney;
+import org.pullproof.app.RecordPlug;
 import org.pullproof.app.RecordReading;
 import org.pullproof.app.RemoveReading;
 import org.pullproof.app.SessionDesk;
 import org.pullproof.app.SetFacts;
+import org.pullproof.app.TickStep;
 import org.pullproof.app.Toolbox;
+import org.pullproof.changes.ChangeJudge;
 import org.pullproof.cli.Commands;
 import org.pullproof.dyno.DynoAssessor;
 import org.pullproof.files.CsvFile;
 import org.pullproof.files.HealthLimitsFile;
 import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
+import org.pullproof.files.TradeFiles;
 import org.pullproof.health.HealthAssessor;
+import org.pullproof.tuneup.TuneUpAssessor;
 import org.pullproof.weather.AirCheck;
 import org.pullproof.weather.Correction;
+import org.pullproof.worth.WorthAssessor;
 
 /** Builds all objects by hand and starts the command line, which may open the window. */
 public final class Main {
@@ -70,6 +81,9 @@ public final class Main {
         PullFileReader pullReader = new PullFileReader(new CsvFile());
         SessionDesk desk = new SessionDesk(pullReader);
         Correction correction = new Correction();
+        HealthAssessor health = new HealthAssessor(new HealthLimitsFile().read());
+        DynoAssessor dyno = new DynoAssessor(correction);
+        TradeFiles trade = new TradeFiles();
         ReadAir readAir = new ReadAir(new AirCheck(), correction);
         return new Toolbox(
                 new ProfileShelf(home.resolve("profiles")),
@@ -82,11 +96,22 @@ public final class Main {
                 new RecordAir(desk, readAir),
                 new AddPulls(desk, pullReader),
                 new ExcludePull(desk),
-                new AssessDyno(new DynoAssessor(correction)),
+                new AssessDyno(dyno),
                 new AddReadings(desk, new CsvFile(), Clock.system(ZoneId.systemDefault())),
                 new RecordReading(desk),
                 new RemoveReading(desk),
-                new AssessHealth(new HealthAssessor(new HealthLimitsFile().read())),
+                new AssessHealth(health),
+                new TickStep(desk, trade.stepGraphs()),
+                new RecordPlug(desk),
+                new RecordMoney(desk),
+                new Appraise(new Appraiser(
+                        health,
+                        new TuneUpAssessor(trade.stepGraphs()),
+                        dyno,
+                        new ChangeJudge(),
+                        new WorthAssessor(trade.options()),
+                        new NextStepRules(
+                                trade.testPrices(), new Cautions(trade.cautions(), trade.lastCaution())))),
                 new CheckSession(desk),
                 new MakeReport(Clock.system(ZoneId.systemDefault())));
     }

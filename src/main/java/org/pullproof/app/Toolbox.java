@@ -21,6 +21,10 @@ import org.pullproof.files.ProfileShelf;
  * @param recordReading keeps one reading
  * @param removeReading takes one reading away
  * @param assessHealth tells what the readings amount to
+ * @param tickStep ticks steps of the tune-up
+ * @param recordPlug keeps what is known of a plug
+ * @param recordMoney keeps what is spent and what could be
+ * @param appraise tells what a session amounts to, every room asked once
  * @param checkSession reads everything and tells each problem
  * @param makeReport makes the report
  */
@@ -40,5 +44,9 @@ public record Toolbox(
         RecordReading recordReading,
         RemoveReading removeReading,
         AssessHealth assessHealth,
+        TickStep tickStep,
+        RecordPlug recordPlug,
+        RecordMoney recordMoney,
+        Appraise appraise,
         CheckSession checkSession,
         MakeReport makeReport) {}

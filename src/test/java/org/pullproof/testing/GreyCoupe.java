@@ -138,6 +138,7 @@ public final class GreyCoupe {
                         Money.of(0, "USD"),
                         Optional.empty(),
                         List.of(),
+                        List.of(),
                         List.of()),
                 nextStep("Balance, cylinder by cylinder"),
                 List.of(),

@@ -73,7 +73,8 @@ public final class WorthFixture {
                                         OptionalDouble.empty(),
                                         OptionalDouble.empty(),
                                         OptionalDouble.empty(),
-                                        "not established: the interval holds 0"))));
+                                        "not established: the interval holds 0"))),
+                List.of());
         Appraisal plain = UiFixture.appraise(open, figures);
         return new Appraisal(
                 open.session(),

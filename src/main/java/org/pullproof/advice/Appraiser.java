@@ -1,0 +1,110 @@
+package org.pullproof.advice;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.pullproof.car.Fact;
+import org.pullproof.changes.ChangeJudge;
+import org.pullproof.changes.ChangeLedger;
+import org.pullproof.dyno.DynoAssessor;
+import org.pullproof.dyno.DynoFindings;
+import org.pullproof.dyno.DynoFindings.SetupPower;
+import org.pullproof.dyno.Trace;
+import org.pullproof.health.HealthAssessor;
+import org.pullproof.health.HealthFindings;
+import org.pullproof.session.Session;
+import org.pullproof.tuneup.TuneUpAssessor;
+import org.pullproof.tuneup.TuneUpFindings;
+import org.pullproof.units.Figures;
+import org.pullproof.units.Unit;
+import org.pullproof.worth.Spending;
+import org.pullproof.worth.WorthAssessor;
+import org.pullproof.worth.WorthFindings;
+
+/** Asks every room once what a session amounts to, and hands the answers on to the rooms that build on them. Immutable. */
+public final class Appraiser {
+    /** The smallest difference worth paying for while the owner has told none, percent (power-change.md 3). */
+    private static final double SMALLEST_DIFFERENCE_PERCENT = 1;
+
+    private final HealthAssessor health;
+    private final TuneUpAssessor tuneUp;
+    private final DynoAssessor dyno;
+    private final ChangeJudge judge;
+    private final WorthAssessor worth;
+    private final NextStepRules rules;
+
+    public Appraiser(
+            HealthAssessor health,
+            TuneUpAssessor tuneUp,
+            DynoAssessor dyno,
+            ChangeJudge judge,
+            WorthAssessor worth,
+            NextStepRules rules) {
+        this.health = health;
+        this.tuneUp = tuneUp;
+        this.dyno = dyno;
+        this.judge = judge;
+        this.worth = worth;
+        this.rules = rules;
+    }
+
+    /**
+     * @param traces figures of the pulls by their id
+     * @param figures how sentences write figures
+     */
+    public Appraisal appraise(Session session, Map<String, Trace> traces, Figures figures) {
+        HealthFindings sound = health.assess(session.readings(), session.profile(), session.car(), figures);
+        TuneUpFindings tuned = tuneUp.assess(session.tuneUp(), session.profile(), figures);
+        DynoFindings made = dyno.assess(
+                session.days(), session.setups(), traces, session.standard(), session.car().band(), figures);
+        ChangeLedger changed = judge.judge(
+                session.setups(),
+                session.changes(),
+                session.presentSetup(),
+                made.pulls(),
+                smallestDifference(session),
+                figures);
+        WorthFindings paid = worth.assess(
+                session.money(),
+                session.car(),
+                changeCosts(session),
+                sound,
+                changed,
+                presentBandKw(session, made),
+                session.profile(),
+                figures);
+        Situation now = new Situation(session, sound, tuned, made, changed);
+        return new Appraisal(
+                session,
+                figures,
+                new CarAnswer(figures).sentence(session.car(), session.profile()),
+                sound,
+                tuned,
+                made,
+                changed,
+                paid,
+                rules.choose(now),
+                StageWords.of(now, paid));
+    }
+
+    private static double smallestDifference(Session session) {
+        return session.car()
+                .quantity(Fact.SMALLEST_DIFFERENCE)
+                .map(told -> told.in(Unit.PERCENT))
+                .orElse(SMALLEST_DIFFERENCE_PERCENT);
+    }
+
+    private static List<Spending> changeCosts(Session session) {
+        return session.changes().stream()
+                .flatMap(change -> change.cost().stream()
+                        .map(cost -> new Spending(change.what(), cost, change.time().toLocalDate())))
+                .toList();
+    }
+
+    private static OptionalDouble presentBandKw(Session session, DynoFindings made) {
+        return made.setups().stream()
+                .filter(power -> power.setup().equals(session.presentSetup()) && power.corrected())
+                .mapToDouble(SetupPower::meanKw)
+                .findFirst();
+    }
+}
