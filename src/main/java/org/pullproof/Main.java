@@ -110,8 +110,7 @@ public final class Main {
                         dyno,
                         new ChangeJudge(),
                         new WorthAssessor(trade.options()),
-                        new NextStepRules(
-                                trade.testPrices(), new Cautions(trade.cautions(), trade.lastCaution())))),
+                        new NextStepRules(trade.testPrices(), new Cautions(trade.cautions(), trade.lastCaution())))),
                 new CheckSession(desk),
                 new MakeReport(Clock.system(ZoneId.systemDefault())));
     }

@@ -56,7 +56,12 @@ public final class Appraiser {
         HealthFindings sound = health.assess(session.readings(), session.profile(), session.car(), figures);
         TuneUpFindings tuned = tuneUp.assess(session.tuneUp(), session.profile(), figures);
         DynoFindings made = dyno.assess(
-                session.days(), session.setups(), traces, session.standard(), session.car().band(), figures);
+                session.days(),
+                session.setups(),
+                traces,
+                session.standard(),
+                session.car().band(),
+                figures);
         ChangeLedger changed = judge.judge(
                 session.setups(),
                 session.changes(),
@@ -97,7 +102,8 @@ public final class Appraiser {
     private static List<Spending> changeCosts(Session session) {
         return session.changes().stream()
                 .flatMap(change -> change.cost().stream()
-                        .map(cost -> new Spending(change.what(), cost, change.time().toLocalDate())))
+                        .map(cost ->
+                                new Spending(change.what(), cost, change.time().toLocalDate())))
                 .toList();
     }
 

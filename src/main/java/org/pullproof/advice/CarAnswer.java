@@ -21,7 +21,8 @@ final class CarAnswer {
     Sentence sentence(Car car, EngineProfile profile) {
         String engine = running(car) + "**" + figures.of(profile.displacement(), Shown.DISPLACEMENT) + " "
                 + shape(profile) + "**. ";
-        return new Sentence(engine + car.access().map(CarAnswer::permitted).orElse("Say first what the owner permits."));
+        return new Sentence(
+                engine + car.access().map(CarAnswer::permitted).orElse("Say first what the owner permits."));
     }
 
     private static String running(Car car) {
@@ -48,7 +49,7 @@ final class CarAnswer {
             return "It is yours: everything may be done.";
         }
         List<Access> levels = Arrays.asList(Access.values());
-        Access next = levels.get(access.ordinal() + 1);
+        Access next = levels.get(levels.indexOf(access) + 1);
         String when = access == Access.LOOK_ONLY ? "" : " **before you buy**";
         return "With \"" + access.words() + "\" allowed, " + access.allows() + " can be done" + when + "; "
                 + next.allows() + " cannot.";

@@ -18,7 +18,12 @@ final class StageWords {
 
     static List<StageProgress> of(Situation now, WorthFindings worth) {
         return List.of(
-                car(now), health(now.session(), now.health()), tuneUp(now.tuneUp()), dynoDay(now), changes(now), worth(worth));
+                car(now),
+                health(now.session(), now.health()),
+                tuneUp(now.tuneUp()),
+                dynoDay(now),
+                changes(now),
+                worth(worth));
     }
 
     private static StageProgress car(Situation now) {
@@ -31,8 +36,7 @@ final class StageWords {
             return new StageProgress(Stage.HEALTH, Progress.NOT_BEGUN, "nothing measured");
         }
         boolean settled = health.verdict() != Verdict.NOT_SETTLED;
-        return new StageProgress(
-                Stage.HEALTH, settled ? Progress.DONE : Progress.UNDER_WAY, verdict(health));
+        return new StageProgress(Stage.HEALTH, settled ? Progress.DONE : Progress.UNDER_WAY, verdict(health));
     }
 
     private static String verdict(HealthFindings health) {
@@ -64,9 +68,7 @@ final class StageWords {
         return pulls == 0
                 ? new StageProgress(Stage.DYNO_DAY, Progress.NOT_BEGUN, "no pull yet")
                 : new StageProgress(
-                        Stage.DYNO_DAY,
-                        Progress.UNDER_WAY,
-                        counted(pulls, "pull") + ", " + counted(setups, "setup"));
+                        Stage.DYNO_DAY, Progress.UNDER_WAY, counted(pulls, "pull") + ", " + counted(setups, "setup"));
     }
 
     private static StageProgress changes(Situation now) {

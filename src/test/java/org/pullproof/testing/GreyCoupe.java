@@ -141,7 +141,6 @@ public final class GreyCoupe {
                         List.of(),
                         List.of()),
                 nextStep("Balance, cylinder by cylinder"),
-                List.of(),
                 List.of());
     }
 

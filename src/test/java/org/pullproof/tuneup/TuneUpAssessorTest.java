@@ -77,7 +77,7 @@ class TuneUpAssessorTest {
         TuneUp coverOff = ticked("a", "b", "c");
         IllegalArgumentException refused =
                 assertThrows(IllegalArgumentException.class, () -> ticking.tick(coverOff, "g", WHEN));
-        assertTrue(refused.getMessage().contains("cover: still off"), refused.getMessage());
+        assertTrue(String.valueOf(refused.getMessage()).contains("cover: still off"), refused.getMessage());
     }
 
     @Test
