@@ -1,5 +1,6 @@
 package org.pullproof.ui;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -13,6 +14,9 @@ import java.util.Set;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.app.ImmediateRunner;
 import org.pullproof.app.OpenSession;
+import org.pullproof.engine.EngineProfile;
+import org.pullproof.files.BadFileException;
+import org.pullproof.files.ProfileShelf;
 import org.pullproof.health.AirPlace;
 import org.pullproof.health.Conditions;
 import org.pullproof.health.HealthFindings;
@@ -38,6 +42,15 @@ public final class SheetFixture {
     private static final LocalDateTime TAKEN = LocalDateTime.of(2026, 6, 13, 13, 52);
 
     private SheetFixture() {}
+
+    /** One of the program's own profiles. */
+    public static EngineProfile profile(String id) {
+        try {
+            return new ProfileShelf(Path.of("profiles")).find(id);
+        } catch (BadFileException unreadable) {
+            throw new AssertionError(unreadable);
+        }
+    }
 
     /** A view-model whose acts are done at once and whose answers come from {@code appraiser}. */
     public static SessionViewModel model(OpenSession open, SessionServices.Appraiser appraiser) {

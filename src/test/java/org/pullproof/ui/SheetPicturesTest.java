@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.pullproof.HeadlessFx;
 import org.pullproof.app.OpenSession;
 import org.pullproof.health.TestKind;
@@ -46,6 +48,20 @@ class SheetPicturesTest {
         SessionViewModel model = SheetFixture.model(
                 open, (now, figures) -> SheetFixture.withHealth(now, figures, SheetFixture.oneLow(now)));
         picture("health", model, HealthPictures.sheet(model, 6), width, height, night);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"i4-distributor", "i6-coil-on-plug", "flat6-coil-on-plug", "v12-coil-on-plug"})
+    void healthOfOtherEngines(String profile) {
+        OpenSession open = UiFixture.after(UiFixture.open(), new Edit("Engine", now -> now.withProfile(SheetFixture.profile(profile))));
+        SessionViewModel model = SheetFixture.model(open, UiFixture::appraise);
+        picture("health-" + profile, model, HealthPictures.sheet(model, 2), 1280, 800, false);
+    }
+
+    @Test
+    void leakDown() {
+        SessionViewModel model = SheetFixture.model(UiFixture.open(), UiFixture::appraise);
+        picture("health-leakdown", model, HealthPictures.sheet(model, 2, TestKind.LEAKDOWN), 1280, 800, false);
     }
 
     @ParameterizedTest

@@ -14,6 +14,7 @@ import javafx.scene.layout.VBox;
 import org.pullproof.drawing.CrankLine;
 import org.pullproof.drawing.EnginePlan;
 import org.pullproof.engine.Bank;
+import org.pullproof.engine.EngineProfile;
 import org.pullproof.ui.parts.DrawingView;
 
 /** The tiles at the places of their cylinders. Arrows move by place on the plan, Enter opens the cylinder. */
@@ -26,6 +27,7 @@ final class EngineTiles extends VBox {
     private final IntConsumer open;
     private final Map<Integer, TileView> tiles = new HashMap<>();
     private final DrawingView crank = new DrawingView();
+    private EngineProfile built;
 
     /**
      * @param open what happens when a cylinder is opened
@@ -33,13 +35,18 @@ final class EngineTiles extends VBox {
     EngineTiles(HealthViewModel model, IntConsumer open) {
         this.model = model;
         this.open = open;
+        this.built = model.engine();
         getStyleClass().add("engine-tiles");
         crank.getStyleClass().add("crank");
         build();
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     }
 
+    /** Lays the tiles out anew when the car got another engine. */
     private void build() {
+        built = model.engine();
+        tiles.clear();
+        getChildren().clear();
         List<Bank> banks = EnginePlan.fromTop(model.engine());
         banks.forEach(bank -> getChildren().add(bank(bank)));
         getChildren().add(1, crank);
@@ -82,6 +89,9 @@ final class EngineTiles extends VBox {
     }
 
     void show() {
+        if (!built.equals(model.engine())) {
+            build();
+        }
         int chosen = model.entry().cylinderProperty().get();
         tiles.forEach((number, tile) -> tile.show(model.tile(number), number == chosen));
         crank.show((width, height) -> CrankLine.of(model.crankWords(), width, height));

@@ -26,7 +26,7 @@ public enum EntryColumn {
 
     private static final List<EntryColumn> COMPRESSION =
             List.of(VALUE, FIRST, STROKES, THROTTLE, PLUGS, ENGINE, CRANKING_VOLTS, GAUGE, ROUND, NOTE);
-    private static final List<EntryColumn> LEAKDOWN = List.of(VALUE, AIR, SUPPLY, ORIFICE, ENGINE, ROUND, NOTE);
+    private static final List<EntryColumn> LEAKDOWN = List.of(VALUE, SUPPLY, ORIFICE, ROUND, NOTE, AIR, ENGINE);
     private static final List<EntryColumn> BALANCE = List.of(VALUE, ENGINE, ROUND, NOTE);
     private static final List<EntryColumn> FURTHER = List.of(VALUE, NOTE);
 

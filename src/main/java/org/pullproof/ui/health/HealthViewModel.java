@@ -45,6 +45,14 @@ public final class HealthViewModel {
         this.acts = acts;
         this.entry = new ReadingEntry(this::engine, () -> model.look().figures().system());
         entry.testProperty().set(firstUnread());
+        model.appraisalProperty().addListener((of, before, after) -> stayOnTheEngine());
+    }
+
+    /** Another engine may have fewer cylinders. */
+    private void stayOnTheEngine() {
+        if (entry.cylinderProperty().get() > engine().cylinders()) {
+            entry.cylinderProperty().set(1);
+        }
     }
 
     SessionViewModel model() {

@@ -1,16 +1,33 @@
 package org.pullproof.ui.worth;
 
-import java.util.function.UnaryOperator;
 import org.pullproof.ui.shell.Act;
-import org.pullproof.worth.MoneyBook;
+import org.pullproof.worth.Option;
+import org.pullproof.worth.Spending;
 
 /** What the sheet Worth it does to the session. */
-@FunctionalInterface
 public interface MoneyActs {
+    /** Adds something that is paid. */
+    Act spend(Spending spending);
+
     /**
-     * Changes the money book.
+     * Puts a spending in the place of another.
      *
-     * @param name of the edit, for undo: "Edit the costs of rings and bearings"
+     * @param place in the list, from 0
      */
-    Act change(String name, UnaryOperator<MoneyBook> step);
+    Act correct(int place, Spending spending);
+
+    /**
+     * @param place in the list, from 0
+     */
+    Act removeSpending(int place);
+
+    /**
+     * Adds an option, or puts it in the place of the entered one of that name.
+     *
+     * @param before name of the option it was made from, which goes; empty for a new one
+     */
+    Act offer(Option option, String before);
+
+    /** Removes an entered option; one of the program of that name shows again. */
+    Act removeOption(String name);
 }

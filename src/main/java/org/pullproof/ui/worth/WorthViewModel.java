@@ -11,7 +11,6 @@ import org.pullproof.drawing.MoneyStrip;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Money;
-import org.pullproof.worth.MoneyBook;
 import org.pullproof.worth.Option;
 import org.pullproof.worth.Spending;
 import org.pullproof.worth.WorthFindings;
@@ -117,24 +116,12 @@ public final class WorthViewModel {
      * @throws IllegalArgumentException with a sentence if something is missing or does not go together
      */
     public void keep(OptionDraft draft, String before) {
-        Option option = draft.option();
-        model.act(acts.change("Edit the costs of " + option.name(), book -> {
-            List<Option> options = new ArrayList<>(book.options());
-            options.removeIf(other -> same(other, before) || same(other, option.name()));
-            options.add(option);
-            return new MoneyBook(book.spent(), options);
-        }));
+        model.act(acts.offer(draft.option(), before));
     }
 
     /** Removes what was entered of an option; one of the program comes back with its own figures. */
     public void remove(Option option) {
-        model.act(acts.change(
-                "Remove " + option.name(),
-                book -> new MoneyBook(
-                        book.spent(),
-                        book.options().stream()
-                                .filter(other -> !same(other, option.name()))
-                                .toList())));
+        model.act(acts.removeOption(option.name()));
     }
 
     /**
@@ -150,24 +137,15 @@ public final class WorthViewModel {
                 new IllegalArgumentException("Say how much: 160" + findings().currency() + "."));
         LocalDate date = before.map(Spending::date).orElse(LocalDate.now(clock));
         Spending next = new Spending(what.strip(), money, date);
-        model.act(acts.change("Spend on " + next.what(), book -> {
-            List<Spending> spent = new ArrayList<>(book.spent());
-            int place = before.map(spent::indexOf).orElse(-1);
-            if (place >= 0) {
-                spent.set(place, next);
-            } else {
-                spent.add(next);
-            }
-            return new MoneyBook(spent, book.options());
-        }));
+        int place = before.map(spent()::indexOf).orElse(-1);
+        model.act(place < 0 ? acts.spend(next) : acts.correct(place, next));
     }
 
     public void remove(Spending spending) {
-        model.act(acts.change("Remove " + spending.what(), book -> {
-            List<Spending> spent = new ArrayList<>(book.spent());
-            spent.remove(spending);
-            return new MoneyBook(spent, book.options());
-        }));
+        int place = spent().indexOf(spending);
+        if (place >= 0) {
+            model.act(acts.removeSpending(place));
+        }
     }
 
     /** Reads money; a bare figure takes the currency of the sheet. */

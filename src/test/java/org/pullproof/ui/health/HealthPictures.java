@@ -1,6 +1,7 @@
 package org.pullproof.ui.health;
 
 import java.util.List;
+import org.pullproof.health.TestKind;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
 
@@ -9,9 +10,13 @@ public final class HealthPictures {
     private HealthPictures() {}
 
     public static Sheet sheet(SessionViewModel session, int cylinder) {
+        return sheet(session, cylinder, TestKind.COMPRESSION_DRY);
+    }
+
+    public static Sheet sheet(SessionViewModel session, int cylinder, TestKind kind) {
         HealthViewModel model = new HealthViewModel(session, HealthViewModelTest.rules(), new TypedReadings());
         model.entry().cylinderProperty().set(cylinder);
-        model.entry().testProperty().set(org.pullproof.health.TestKind.COMPRESSION_DRY);
+        model.entry().testProperty().set(kind);
         return new HealthSheet(
                 model,
                 test -> List.of(

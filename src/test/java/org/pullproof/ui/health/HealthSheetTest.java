@@ -22,6 +22,7 @@ import org.pullproof.health.HealthFindings;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.State;
 import org.pullproof.health.Reading;
+import org.pullproof.session.Edit;
 import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.UiFixture;
 import org.pullproof.ui.shell.SessionViewModel;
@@ -34,10 +35,11 @@ import org.testfx.framework.junit5.Start;
 class HealthSheetTest {
     private VBox page;
     private HealthViewModel model;
+    private SessionViewModel session;
 
     @Start
     void open(Stage stage) {
-        SessionViewModel session = SheetFixture.model(UiFixture.open(), HealthSheetTest::appraise);
+        session = SheetFixture.model(UiFixture.open(), HealthSheetTest::appraise);
         model = new HealthViewModel(session, HealthViewModelTest.rules(), new TypedReadings());
         model.entry().testProperty().set(org.pullproof.health.TestKind.COMPRESSION_DRY);
         HealthSheet sheet = new HealthSheet(model, test -> List.of("Fuel and ignition off."));
@@ -123,6 +125,17 @@ class HealthSheetTest {
         assertThat(robot.lookup(".refusal").queryAs(Label.class).getText()).isNotEmpty();
         assertThat(robot.lookup("#entry-value").queryTextInputControl().getText())
                 .isEqualTo("-158");
+    }
+
+    @Test
+    void anotherEngineGetsItsOwnTiles(FxRobot robot) {
+        robot.interact(() -> model.entry().cylinderProperty().set(8));
+
+        robot.interact(() -> session.act(open -> UiFixture.after(
+                open, new Edit("Engine", now -> now.withProfile(SheetFixture.profile("i4-distributor"))))));
+
+        assertThat(page.lookupAll(".tile")).hasSize(4);
+        assertThat(model.entry().cylinderProperty().get()).isEqualTo(1);
     }
 
     private long figures(String figure) {

@@ -1,10 +1,18 @@
 package org.pullproof.ui.worth;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import org.pullproof.session.Edit;
 import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.UiFixture;
+import org.pullproof.ui.shell.Act;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
+import org.pullproof.worth.MoneyBook;
+import org.pullproof.worth.Option;
+import org.pullproof.worth.Spending;
 
 /** The sheet Worth it for tests; money is booked in the document and not on the disk. */
 public final class WorthPictures {
@@ -17,8 +25,56 @@ public final class WorthPictures {
     static WorthViewModel model(SessionViewModel session) {
         return new WorthViewModel(
                 session,
-                (name, step) ->
-                        open -> UiFixture.after(open, new Edit(name, now -> now.withMoney(step.apply(now.money())))),
+                new Booked(),
                 SheetFixture.CLOCK);
+    }
+
+    private static final class Booked implements MoneyActs {
+        private static Act book(UnaryOperator<MoneyBook> step) {
+            return open -> UiFixture.after(
+                    open, new Edit("Change the money book", now -> now.withMoney(step.apply(now.money()))));
+        }
+
+        private static Act spent(Consumer<List<Spending>> step) {
+            return book(before -> {
+                List<Spending> spent = new ArrayList<>(before.spent());
+                step.accept(spent);
+                return new MoneyBook(spent, before.options());
+            });
+        }
+
+        @Override
+        public Act spend(Spending spending) {
+            return spent(list -> list.add(spending));
+        }
+
+        @Override
+        public Act correct(int place, Spending spending) {
+            return spent(list -> list.set(place, spending));
+        }
+
+        @Override
+        public Act removeSpending(int place) {
+            return spent(list -> list.remove(place));
+        }
+
+        @Override
+        public Act offer(Option option, String before) {
+            return book(book -> {
+                List<Option> options = new ArrayList<>(book.options());
+                options.removeIf(known -> known.name().equals(before));
+                options.add(option);
+                return new MoneyBook(book.spent(), options);
+            });
+        }
+
+        @Override
+        public Act removeOption(String name) {
+            return book(book -> new MoneyBook(
+                    book.spent(),
+                    book.options().stream()
+                            .filter(known -> !known.name().equals(name))
+                            .toList()));
+        }
     }
 }
