@@ -27,6 +27,19 @@ public final class RecordMoney {
     }
 
     /**
+     * Puts a spending in the place of another.
+     *
+     * @param place its place in the list, from 0
+     */
+    public OpenSession correct(OpenSession open, int place, Spending spending) throws BadFileException {
+        return edit(open, "Correct " + spending.what(), session -> {
+            List<Spending> spent = new ArrayList<>(session.money().spent());
+            spent.set(place, spending);
+            return new MoneyBook(spent, session.money().options());
+        });
+    }
+
+    /**
      * Takes a spending away.
      *
      * @param place its place in the list, from 0
@@ -41,8 +54,18 @@ public final class RecordMoney {
 
     /** Adds an option, or puts it in the place of the one of that name. */
     public OpenSession offer(OpenSession open, Option option) throws BadFileException {
+        return offer(open, option, option.name());
+    }
+
+    /**
+     * Puts an option in the place of the entered one it was made from.
+     *
+     * @param before name of that one; empty if it is new
+     */
+    public OpenSession offer(OpenSession open, Option option, String before) throws BadFileException {
         return edit(open, "Enter option " + option.name(), session -> {
             List<Option> options = without(session, option.name());
+            options.removeIf(known -> known.name().equals(before));
             options.add(option);
             return new MoneyBook(session.money().spent(), options);
         });

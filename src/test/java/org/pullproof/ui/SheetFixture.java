@@ -12,11 +12,13 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.pullproof.advice.Appraisal;
+import org.pullproof.advice.Cautions;
 import org.pullproof.app.ImmediateRunner;
 import org.pullproof.app.OpenSession;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.files.BadFileException;
 import org.pullproof.files.ProfileShelf;
+import org.pullproof.files.TradeFiles;
 import org.pullproof.health.AirPlace;
 import org.pullproof.health.Conditions;
 import org.pullproof.health.HealthFindings;
@@ -42,6 +44,12 @@ public final class SheetFixture {
     private static final LocalDateTime TAKEN = LocalDateTime.of(2026, 6, 13, 13, 52);
 
     private SheetFixture() {}
+
+    /** The program's own cautions. */
+    public static Cautions cautions() {
+        TradeFiles trade = new TradeFiles();
+        return new Cautions(trade.cautions(), trade.lastCaution());
+    }
 
     /** One of the program's own profiles. */
     public static EngineProfile profile(String id) {

@@ -53,7 +53,8 @@ class SheetPicturesTest {
     @ParameterizedTest
     @ValueSource(strings = {"i4-distributor", "i6-coil-on-plug", "flat6-coil-on-plug", "v12-coil-on-plug"})
     void healthOfOtherEngines(String profile) {
-        OpenSession open = UiFixture.after(UiFixture.open(), new Edit("Engine", now -> now.withProfile(SheetFixture.profile(profile))));
+        OpenSession open = UiFixture.after(
+                UiFixture.open(), new Edit("Engine", now -> now.withProfile(SheetFixture.profile(profile))));
         SessionViewModel model = SheetFixture.model(open, UiFixture::appraise);
         picture("health-" + profile, model, HealthPictures.sheet(model, 2), 1280, 800, false);
     }

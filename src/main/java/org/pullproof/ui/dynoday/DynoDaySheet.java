@@ -1,5 +1,6 @@
 package org.pullproof.ui.dynoday;
 
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -8,8 +9,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.pullproof.advice.Stage;
 import org.pullproof.drawing.PowerChart;
+import org.pullproof.ui.parts.Cautions;
 import org.pullproof.ui.parts.CopyKey;
 import org.pullproof.ui.parts.DrawingView;
+import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.SheetStyle;
 import org.pullproof.ui.shell.Sheet;
 
@@ -21,10 +24,17 @@ public final class DynoDaySheet implements Sheet {
     private final DropPanel drop;
     private final PullsPanel pulls;
     private final DrawingView chart = new DrawingView();
+    private final VBox beforeAPull;
     private boolean arrangedForPulls;
 
-    public DynoDaySheet(DynoDayViewModel model, PullFileChooser chooser) {
+    /**
+     * @param cautions that stand at a pull
+     */
+    public DynoDaySheet(DynoDayViewModel model, PullFileChooser chooser, List<String> cautions) {
         this.model = model;
+        Cautions care = new Cautions();
+        care.show(cautions);
+        this.beforeAPull = new VBox(2, Labels.whole("Before a pull", "section"), care);
         this.air = new AirPanel(model);
         this.drop = new DropPanel(model, chooser);
         this.pulls = new PullsPanel(model);
@@ -45,13 +55,13 @@ public final class DynoDaySheet implements Sheet {
         }
         arrangedForPulls = any;
         page.getChildren().setAll(any ? filled() : empty());
-        VBox.setVgrow(page.getChildren().get(page.getChildren().size() - 1), Priority.ALWAYS);
     }
 
     private Node[] empty() {
         HBox todo = new HBox(28, drop, air);
         HBox.setHgrow(drop, Priority.ALWAYS);
-        return new Node[] {todo, chart};
+        VBox.setVgrow(chart, Priority.ALWAYS);
+        return new Node[] {todo, beforeAPull, chart};
     }
 
     private Node[] filled() {
@@ -60,7 +70,9 @@ public final class DynoDaySheet implements Sheet {
         VBox.setVgrow(pulls, Priority.ALWAYS);
         HBox body = new HBox(20, left, chart);
         HBox.setHgrow(chart, Priority.ALWAYS);
-        return new Node[] {body};
+        body.getStyleClass().add("dyno-body");
+        VBox.setVgrow(body, Priority.ALWAYS);
+        return new Node[] {body, beforeAPull};
     }
 
     private void show() {

@@ -13,7 +13,6 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.pullproof.advice.Stage;
 import org.pullproof.health.TestKind;
-import org.pullproof.ui.parts.Cautions;
 import org.pullproof.ui.parts.CopyKey;
 import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.SheetStyle;
@@ -34,7 +33,6 @@ public final class HealthSheet implements Sheet {
     private final ReadingsTable readings;
     private final RulesList rules = new RulesList();
     private final EngineStrip strip;
-    private final Cautions cautions = new Cautions();
     private final Label chosen = Labels.whole("", "section");
     private final Label chosenWords = Labels.wrapped("", "caption");
 
@@ -62,7 +60,7 @@ public final class HealthSheet implements Sheet {
         HBox.setHgrow(space, Priority.ALWAYS);
         HBox title = new HBox(8, chosen, chosenWords, space, form.keepButton());
         title.setAlignment(Pos.CENTER_LEFT);
-        VBox left = new VBox(title, form, cautions, readings);
+        VBox left = new VBox(title, form, readings);
         left.getStyleClass().add("chosen-cylinder");
         HBox.setHgrow(left, Priority.ALWAYS);
         HBox body = new HBox(24, left, why());
@@ -99,11 +97,11 @@ public final class HealthSheet implements Sheet {
         tiles.show();
         readings.show();
         strip.show();
-        cautions.show(cautionsOf.apply(model.entry().testProperty().get()));
+        List<String> cautions = cautionsOf.apply(model.entry().testProperty().get());
         if (model.anythingRead()) {
-            rules.show(model.model().appraisal().health());
+            rules.show(model.model().appraisal().health(), cautions, model.testBegun());
         } else {
-            rules.showEmpty(BEGIN);
+            rules.showEmpty(BEGIN, cautions);
         }
     }
 

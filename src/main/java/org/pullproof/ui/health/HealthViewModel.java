@@ -139,6 +139,12 @@ public final class HealthViewModel {
         return !model.session().readings().isEmpty();
     }
 
+    /** Whether anything was read of the test being typed. */
+    public boolean testBegun() {
+        return model.session().readings().stream()
+                .anyMatch(reading -> reading.test() == entry.testProperty().get());
+    }
+
     public List<WholeEngine> wholeEngine() {
         return WholeEngine.of(appraisal().health());
     }

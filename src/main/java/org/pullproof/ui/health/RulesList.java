@@ -7,24 +7,44 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.HealthFindings.Rule;
+import org.pullproof.ui.parts.Cautions;
 import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.Mark;
 
-/** Why the answer is what it is, and the rules of compression with their source. */
+/** Cautions of the test being typed, why the answer is what it is, and the rules of compression with their source. */
 final class RulesList extends VBox {
     RulesList() {
         getStyleClass().add("rules");
     }
 
-    void show(HealthFindings findings) {
+    /**
+     * @param begun whether the test being typed has readings: then the reasons stand first, before it the cautions
+     */
+    void show(HealthFindings findings, List<String> cautions, boolean begun) {
         getChildren().clear();
+        if (begun) {
+            showReasons(findings);
+            showCautions("Cautions for this test", cautions);
+        } else {
+            showCautions("Before you begin", cautions);
+            showReasons(findings);
+        }
+    }
+
+    private void showCautions(String title, List<String> sentences) {
+        Cautions cautions = new Cautions();
+        cautions.show(sentences);
+        getChildren().addAll(Labels.whole(title, "section"), cautions);
+    }
+
+    private void showReasons(HealthFindings findings) {
         if (!findings.reasons().isEmpty()) {
             getChildren().add(Labels.whole("Why", "section"));
             findings.reasons().forEach(reason -> getChildren().add(Labels.wrapped(reason)));
         }
         findings.remarks().forEach(remark -> getChildren().add(Labels.wrapped(remark, "second")));
         if (!findings.rules().isEmpty()) {
-            getChildren().add(Labels.section("Rules of compression", ""));
+            getChildren().add(Labels.whole("Rules of compression", "section"));
             findings.rules().stream().map(RulesList::rule).forEach(getChildren()::add);
         }
     }
@@ -42,8 +62,9 @@ final class RulesList extends VBox {
     }
 
     /** What stands here before anything is measured. */
-    void showEmpty(List<String> sentences) {
+    void showEmpty(List<String> sentences, List<String> cautions) {
         getChildren().setAll(Labels.whole("Begin here", "section"));
         sentences.forEach(sentence -> getChildren().add(Labels.wrapped(sentence)));
+        showCautions("Before you begin", cautions);
     }
 }

@@ -17,6 +17,7 @@ public final class WorthSheet implements Sheet {
     private final WorthViewModel model;
     private final VBox page = new VBox();
     private final Label money = Labels.wrapped("", "money-words");
+    private final VBox remarks = new VBox();
     private final OptionsView options;
     private final OptionForm form;
     private final SpendingView spending;
@@ -46,6 +47,10 @@ public final class WorthSheet implements Sheet {
 
     private void show() {
         money.setText(model.moneyWords());
+        remarks.getChildren()
+                .setAll(model.findings().remarks().stream()
+                        .map(remark -> Labels.wrapped(remark, "caption"))
+                        .toList());
         options.show(form.edited());
         spending.show();
         HBox below = new HBox(28, form, spending);

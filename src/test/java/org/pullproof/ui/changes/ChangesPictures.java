@@ -1,6 +1,5 @@
 package org.pullproof.ui.changes;
 
-import java.util.List;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.session.Edit;
 import org.pullproof.ui.SheetFixture;
@@ -13,8 +12,7 @@ public final class ChangesPictures {
     private ChangesPictures() {}
 
     public static Sheet sheet(SessionViewModel session) {
-        return new ChangesSheet(
-                model(session), List.of("Hood and fan as at the first setup, and the same rest before every pull."));
+        return new ChangesSheet(model(session), SheetFixture.cautions().of("change"));
     }
 
     static ChangesViewModel model(SessionViewModel session) {

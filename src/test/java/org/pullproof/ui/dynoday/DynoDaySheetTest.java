@@ -37,7 +37,9 @@ class DynoDaySheetTest {
                         new Edit("Set", now -> now.withCar(now.car().with(Fact.ELEVATION, "5250ft")))),
                 DynoFixture::appraise);
         model = DynoPictures.model(session, acts);
-        page = new VBox(new DynoDaySheet(model, () -> List.of(Path.of("chosen.csv"))).node());
+        page = new VBox(
+                new DynoDaySheet(model, () -> List.of(Path.of("chosen.csv")), List.of("Nobody behind the rollers."))
+                        .node());
         Scene scene = new Scene(page, 828, 600);
         scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");
         stage.setScene(scene);

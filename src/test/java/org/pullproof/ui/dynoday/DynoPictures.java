@@ -23,7 +23,8 @@ public final class DynoPictures {
     private DynoPictures() {}
 
     public static Sheet sheet(SessionViewModel session) {
-        return new DynoDaySheet(model(session, new Acts()), List::of);
+        return new DynoDaySheet(
+                model(session, new Acts()), List::of, SheetFixture.cautions().of("dyno-pull"));
     }
 
     static DynoDayViewModel model(SessionViewModel session, DynoActs acts) {

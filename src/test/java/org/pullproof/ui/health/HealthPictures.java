@@ -1,7 +1,7 @@
 package org.pullproof.ui.health;
 
-import java.util.List;
 import org.pullproof.health.TestKind;
+import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
 
@@ -17,10 +17,6 @@ public final class HealthPictures {
         HealthViewModel model = new HealthViewModel(session, HealthViewModelTest.rules(), new TypedReadings());
         model.entry().cylinderProperty().set(cylinder);
         model.entry().testProperty().set(kind);
-        return new HealthSheet(
-                model,
-                test -> List.of(
-                        "Fuel and ignition disabled before cranking with the plugs out.",
-                        "Park or neutral, wheels chocked, clear of belts and fans."));
+        return new HealthSheet(model, SheetFixture.cautions()::of);
     }
 }

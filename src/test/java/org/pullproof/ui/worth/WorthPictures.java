@@ -23,10 +23,7 @@ public final class WorthPictures {
     }
 
     static WorthViewModel model(SessionViewModel session) {
-        return new WorthViewModel(
-                session,
-                new Booked(),
-                SheetFixture.CLOCK);
+        return new WorthViewModel(session, new Booked(), SheetFixture.CLOCK);
     }
 
     private static final class Booked implements MoneyActs {

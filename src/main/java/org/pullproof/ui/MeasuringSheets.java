@@ -1,0 +1,67 @@
+package org.pullproof.ui;
+
+import java.time.Clock;
+import java.util.List;
+import org.pullproof.advice.Cautions;
+import org.pullproof.app.Toolbox;
+import org.pullproof.ui.changes.ChangesSheet;
+import org.pullproof.ui.changes.ChangesViewModel;
+import org.pullproof.ui.dynoday.DeskDynoActs;
+import org.pullproof.ui.dynoday.DynoDaySheet;
+import org.pullproof.ui.dynoday.DynoDayViewModel;
+import org.pullproof.ui.dynoday.PullFileChooser;
+import org.pullproof.ui.health.DeskHealthActs;
+import org.pullproof.ui.health.HealthSheet;
+import org.pullproof.ui.health.HealthViewModel;
+import org.pullproof.ui.health.SheetReadingRules;
+import org.pullproof.ui.shell.SessionViewModel;
+import org.pullproof.ui.shell.Sheet;
+import org.pullproof.ui.worth.DeskMoneyActs;
+import org.pullproof.ui.worth.WorthSheet;
+import org.pullproof.ui.worth.WorthViewModel;
+import org.pullproof.weather.AirCheck;
+import org.pullproof.weather.Correction;
+
+/** Builds the sheets on which something is measured and paid for: Health, Dyno day, Changes, Worth it. */
+public final class MeasuringSheets {
+    private final Toolbox tools;
+    private final Cautions cautions;
+    private final PullFileChooser chooser;
+    private final Clock clock;
+
+    public MeasuringSheets(Toolbox tools, Cautions cautions, PullFileChooser chooser, Clock clock) {
+        this.tools = tools;
+        this.cautions = cautions;
+        this.chooser = chooser;
+        this.clock = clock;
+    }
+
+    /** The sheets of one session, in the order of the job. */
+    public List<Sheet> of(SessionViewModel session) {
+        return List.of(health(session), dynoDay(session), changes(session), worth(session));
+    }
+
+    private Sheet health(SessionViewModel session) {
+        SheetReadingRules rules = new SheetReadingRules(() -> session.session().profile(), clock);
+        DeskHealthActs acts = new DeskHealthActs(tools.recordReading(), tools.removeReading());
+        return new HealthSheet(new HealthViewModel(session, rules, acts), cautions::of);
+    }
+
+    private Sheet dynoDay(SessionViewModel session) {
+        DeskDynoActs acts = new DeskDynoActs(tools.recordAir(), tools.addPulls(), tools.excludePull());
+        return new DynoDaySheet(
+                new DynoDayViewModel(session, acts, new Correction(), new AirCheck(), clock),
+                chooser,
+                cautions.of("dyno-pull"));
+    }
+
+    private Sheet changes(SessionViewModel session) {
+        ChangesViewModel model = new ChangesViewModel(
+                session, wanted -> open -> tools.changeSetup().to(open, wanted), clock);
+        return new ChangesSheet(model, cautions.of("change"));
+    }
+
+    private Sheet worth(SessionViewModel session) {
+        return new WorthSheet(new WorthViewModel(session, new DeskMoneyActs(tools.recordMoney()), clock));
+    }
+}
