@@ -46,6 +46,7 @@ public final class Commands {
                 new WeatherCommand(tools),
                 new AddPullsCommand(tools),
                 new PullsCommand(tools),
+                new ReportCommand(tools),
                 new CheckCommand(tools));
     }
 
