@@ -46,6 +46,10 @@ public final class Commands {
                 new WeatherCommand(tools),
                 new AddPullsCommand(tools),
                 new PullsCommand(tools),
+                new StepsCommand(tools),
+                new ChangesCommand(tools),
+                new WorthCommand(tools),
+                new NextCommand(tools),
                 new ReportCommand(tools),
                 new CheckCommand(tools));
     }

@@ -1,0 +1,132 @@
+package org.pullproof.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.pullproof.app.Toolbox;
+import org.pullproof.changes.ChangeLedger;
+import org.pullproof.changes.JudgedChange;
+import org.pullproof.changes.Unjudged;
+import org.pullproof.units.Figures;
+import org.pullproof.units.Shown;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Tells of every change whether it made power. */
+@Command(
+        name = "changes",
+        description = "Tells of every change whether it made power: difference, 90 %% interval, call.",
+        footer = {"", "Example: pullproof changes grey-coupe --units metric"})
+final class ChangesCommand implements Callable<Integer> {
+    private final Toolbox tools;
+
+    @Parameters(paramLabel = "SESSION", description = "The session's folder.")
+    private Path session;
+
+    @Mixin
+    private Output output;
+
+    ChangesCommand(Toolbox tools) {
+        this.tools = tools;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        Figures figures = output.figures(tools);
+        ChangeLedger ledger =
+                tools.appraise().of(tools.desk().open(session), figures).changes();
+        if (output.json()) {
+            output.print(json(ledger));
+        } else {
+            print(ledger, figures);
+        }
+        return Output.DONE;
+    }
+
+    private static Json json(ChangeLedger ledger) {
+        List<Json> judged = ledger.changes().stream().map(ChangesCommand::json).toList();
+        List<Json> unjudged =
+                ledger.unjudged().stream().map(ChangesCommand::json).toList();
+        Json json = new Json()
+                .put("answer", ledger.answer().plain())
+                .put("repeatabilityPercent", ledger.repeatabilityPercent())
+                .put("driftPercentPerPull", ledger.driftPercentPerPull())
+                .put("onMeasuredPower", ledger.onMeasured())
+                .put(
+                        "changes",
+                        Stream.concat(judged.stream(), unjudged.stream()).toList());
+        ledger.baselineToNow().ifPresent(change -> json.put("baselineToNow", json(change)));
+        return json;
+    }
+
+    private static Json json(JudgedChange change) {
+        return new Json()
+                .put("name", change.name())
+                .put("from", change.from())
+                .put("to", change.to())
+                .put("recorded", change.recorded())
+                .put("beforeKw", change.beforeKw())
+                .put("afterKw", change.afterKw())
+                .put("differencePercent", change.differencePercent())
+                .put("low", change.low())
+                .put("high", change.high())
+                .put("differenceKw", change.differenceKw())
+                .put("call", change.call().key())
+                .put("holdsForAll", change.holdsForAll())
+                .put("sentence", change.sentence());
+    }
+
+    private static Json json(Unjudged change) {
+        return new Json()
+                .put("name", change.name())
+                .put("from", change.from())
+                .put("to", change.to())
+                .put("recorded", change.recorded())
+                .put("call", change.call().key())
+                .put("sentence", change.sentence());
+    }
+
+    private void print(ChangeLedger ledger, Figures figures) {
+        output.print(ledger.answer().plain());
+        Table table = table(ledger, figures);
+        if (!table.isEmpty()) {
+            output.print("");
+            output.print(table);
+        }
+        ledger.repeatabilityPercent()
+                .ifPresent(scatter -> output.print("Scatter " + Figures.percent(scatter, 2) + " a pull, drift "
+                        + Figures.signedPercent(ledger.driftPercentPerPull().orElse(0), 2)
+                        + " a pull; intervals 90 %."));
+    }
+
+    private static Table table(ChangeLedger ledger, Figures figures) {
+        String unit = ", " + figures.unit(Shown.POWER).symbol();
+        Table table = new Table()
+                .words("change")
+                .figures("before" + unit)
+                .figures("after" + unit)
+                .figures("difference")
+                .words("90 % interval")
+                .words("call")
+                .words("");
+        Stream.concat(ledger.changes().stream(), ledger.baselineToNow().stream())
+                .forEach(change -> row(table, change, figures));
+        ledger.unjudged()
+                .forEach(change -> table.row(
+                        change.name(), "–", "–", "–", "–", change.call().words(), change.sentence()));
+        return table;
+    }
+
+    private static void row(Table table, JudgedChange change, Figures figures) {
+        table.row(
+                change.name(),
+                figures.bare(change.beforeKw() * 1e3, Shown.POWER),
+                figures.bare(change.afterKw() * 1e3, Shown.POWER),
+                Figures.signedPercent(change.differencePercent(), 1),
+                Figures.signed(change.low(), 1) + " to " + Figures.signed(change.high(), 1),
+                change.call().words(),
+                change.sentence());
+    }
+}
