@@ -143,7 +143,7 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
     /** What was done, then from which setup to which. */
     private static String named(Optional<Change> change, String setups) {
         return change.map(Change::what)
-                .filter(what -> !what.isBlank() && !what.equals(setups))
+                .filter(what -> !what.isBlank() && !setups.contains(what))
                 .map(what -> what + ": " + setups)
                 .orElse(setups);
     }

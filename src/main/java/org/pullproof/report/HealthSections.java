@@ -52,6 +52,8 @@ record HealthSections(Appraisal appraisal, Wording wording) {
         if (appraisal.health().cylinders().stream().anyMatch(one -> one.state() != State.NOT_MEASURED)) {
             blocks.add(cylinders());
         }
+        points("before", "Read before work was done, no longer weighed", before())
+                .ifPresent(blocks::add);
         if (!appraisal.health().rules().isEmpty()) {
             blocks.add(rules());
         }
@@ -99,18 +101,17 @@ record HealthSections(Appraisal appraisal, Wording wording) {
                 "By cylinder",
                 List.of(
                         figures("number", "Cylinder"),
-                        words("words", "Beside the others"),
+                        words("words", "Stands"),
                         figures("dropRpm", "Drop, rpm"),
                         figures("firstKpa", "First, " + pressure),
                         figures("dryKpa", "Dry, " + pressure),
                         figures("drySeaLevelKpa", "Dry at sea level, " + pressure),
                         figures("wetKpa", "Wet, " + pressure),
                         figures("leakPercent", "Leak"),
-                        figures("referenceLeakPercent", "Leak, reference tester, %"),
+                        figures("referenceLeakPercent", "Leak, ref. tester, %"),
                         figures("leakAreaMm2", "Leak area, mm²"),
                         words("air", "Air heard"),
-                        words("plug", "Plug"),
-                        words("before", "Before")),
+                        words("plug", "Plug")),
                 appraisal.health().cylinders().stream().map(this::row).toList());
     }
 
@@ -127,8 +128,14 @@ record HealthSections(Appraisal appraisal, Wording wording) {
                 Wording.number(cylinder.referenceLeakPercent(), 0),
                 Wording.number(cylinder.leakAreaMm2(), 2),
                 Cell.words(places(cylinder)),
-                Cell.words(cylinder.plugLook()),
-                Cell.words(String.join("; ", cylinder.before())));
+                Cell.words(cylinder.plugLook()));
+    }
+
+    private List<String> before() {
+        return appraisal.health().cylinders().stream()
+                .filter(cylinder -> !cylinder.before().isEmpty())
+                .map(cylinder -> "Cylinder " + cylinder.number() + ": " + String.join(" ", cylinder.before()))
+                .toList();
     }
 
     private static Cell leak(CylinderFindings cylinder) {

@@ -21,7 +21,7 @@ import org.pullproof.worth.WorthFindings;
 
 /** The money: spent, left, and what more of it could buy. */
 record WorthSection(Appraisal appraisal, Wording wording) {
-    private static final double STRIP_WIDTH = 210;
+    private static final double STRIP_WIDTH = 180;
     private static final double STRIP_HEIGHT = 40;
     private static final double AXIS_HEIGHT = 16;
 

@@ -289,7 +289,7 @@ public final class GreyCoupe {
                 OptionalDouble.of(100 + cylinder),
                 OptionalDouble.of(12.5),
                 Optional.of("normal"),
-                cylinder == 6 ? List.of("92 psi dry, before the lash was set") : List.of());
+                cylinder == 6 ? List.of("dry 92 psi, before the lash was set.") : List.of());
     }
 
     private static CylinderFindings unmeasured(int cylinder) {
