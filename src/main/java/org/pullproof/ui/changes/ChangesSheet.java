@@ -13,6 +13,7 @@ import org.pullproof.ui.parts.CopyKey;
 import org.pullproof.ui.parts.DrawingView;
 import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.SheetStyle;
+import org.pullproof.ui.parts.Shown;
 import org.pullproof.ui.shell.Sheet;
 
 /** Which adjustment really made power? The ledger, the next change, and what the setups do not explain. */
@@ -47,20 +48,20 @@ public final class ChangesSheet implements Sheet {
         unexplained
                 .getChildren()
                 .setAll(new HBox(8, Labels.whole("What the setups do not explain", "section"), scatter), residuals);
+        HBox below = new HBox(22, form, unexplained);
+        below.getStyleClass().add("below-ledger");
+        HBox.setHgrow(unexplained, Priority.ALWAYS);
+        VBox.setVgrow(below, Priority.ALWAYS);
+        page.getChildren().setAll(empty, measured, ledger, below);
         model.model().appraisalProperty().addListener((of, before, after) -> show());
         show();
     }
 
     private void show() {
         boolean none = model.rows().isEmpty();
-        HBox below = new HBox(22, form, unexplained);
-        below.getStyleClass().add("below-ledger");
-        HBox.setHgrow(unexplained, Priority.ALWAYS);
-        VBox.setVgrow(below, Priority.ALWAYS);
-        page.getChildren().setAll(none ? empty : ledger, below);
-        if (model.ledger().onMeasured() && !none) {
-            page.getChildren().add(1, measured);
-        }
+        Shown.only(empty, none);
+        Shown.only(ledger, !none);
+        Shown.only(measured, !none && model.ledger().onMeasured());
         scatter.setText(model.scatterWords());
         ledger.show();
         form.show();

@@ -2,6 +2,7 @@ package org.pullproof.ui.worth;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -55,7 +56,7 @@ final class OptionForm extends VBox {
         edited = Optional.of(option);
         draft = model.draft(option);
         showDraft();
-        java.util.Objects.requireNonNull(fields.get(Field.LIKELY)).field().requestFocus();
+        Objects.requireNonNull(fields.get(Field.LIKELY)).field().requestFocus();
     }
 
     private void another() {
@@ -102,6 +103,7 @@ final class OptionForm extends VBox {
         try {
             model.keep(draft, edited());
             another();
+            Objects.requireNonNull(fields.get(Field.NAME)).field().requestFocus();
         } catch (IllegalArgumentException refused) {
             refusal.setText(String.valueOf(refused.getMessage()));
             getChildren().add(2, refusal);

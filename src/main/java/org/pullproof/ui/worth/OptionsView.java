@@ -44,7 +44,7 @@ final class OptionsView extends VBox {
     private Region head() {
         String cap = model.findings().budgetLeft().isPresent() ? "; red: budget left" : "";
         VBox axis = new VBox(
-                Labels.whole("money still to spend, low · likely · high" + cap, "caption"),
+                Labels.whole("money, low · likely · high" + cap, "caption"),
                 strip(new DrawingView((width, height) -> model.strips(width).axis(height)), 16));
         axis.setAlignment(Pos.BOTTOM_CENTER);
         HBox head = new HBox(

@@ -60,6 +60,7 @@ final class SpendingView extends VBox {
             keep.setText("Spent");
             what.clear();
             amount.show("");
+            what.requestFocus();
         } catch (IllegalArgumentException refused) {
             refusal.setText(String.valueOf(refused.getMessage()));
             getChildren().add(refusal);

@@ -10,6 +10,7 @@ import org.pullproof.advice.Stage;
 import org.pullproof.ui.parts.CopyKey;
 import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.SheetStyle;
+import org.pullproof.ui.parts.Shown;
 import org.pullproof.ui.shell.Sheet;
 
 /** Is this engine worth more money? Options side by side, money spent apart, both edited in place. */
@@ -36,6 +37,11 @@ public final class WorthSheet implements Sheet {
         page.getStyleClass().add("worth-sheet");
         SheetStyle.on(page);
         empty.getStyleClass().add("empty");
+        HBox below = new HBox(28, form, spending);
+        HBox.setHgrow(form, Priority.ALWAYS);
+        below.getStyleClass().add("below-options");
+        VBox.setVgrow(below, Priority.ALWAYS);
+        page.getChildren().setAll(money, remarks, empty, options, below);
         model.model().appraisalProperty().addListener((of, before, after) -> show());
         show();
     }
@@ -53,11 +59,9 @@ public final class WorthSheet implements Sheet {
                         .toList());
         options.show(form.edited());
         spending.show();
-        HBox below = new HBox(28, form, spending);
-        HBox.setHgrow(form, Priority.ALWAYS);
-        below.getStyleClass().add("below-options");
-        page.getChildren().setAll(money, model.findings().options().isEmpty() ? empty : options, below);
-        VBox.setVgrow(below, Priority.ALWAYS);
+        boolean none = model.findings().options().isEmpty();
+        Shown.only(empty, none);
+        Shown.only(options, !none);
     }
 
     @Override

@@ -49,11 +49,11 @@ public final class WorthViewModel {
                 width);
     }
 
-    /** Hours and gain of an option: "45 h of your own, gain +1.0 to +3.5 %". */
+    /** Hours and gain of an option: "45 own hours, gain +1.0 to +3.5 %". */
     public String detail(Row row) {
         List<String> words = new ArrayList<>();
         if (row.option().hours() > 0) {
-            words.add(Figures.number(row.option().hours(), 0) + Figures.NO_BREAK_SPACE + "h of your own");
+            words.add(Figures.number(row.option().hours(), 0) + Figures.NO_BREAK_SPACE + "own hours");
         }
         row.option()
                 .gain()
