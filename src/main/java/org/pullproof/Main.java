@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.Optional;
 import org.pullproof.advice.Appraiser;
 import org.pullproof.advice.Cautions;
 import org.pullproof.advice.NextStepRules;
@@ -51,7 +52,7 @@ public final class Main {
     public static void main(String[] arguments) {
         PrintWriter out = utf8(System.out);
         PrintWriter err = utf8(System.err);
-        int status = new Commands(tools(home(), config())).run(out, err, arguments);
+        int status = new Commands(tools(home(), config()), Optional.empty()).run(out, err, arguments);
         out.flush();
         err.flush();
         System.exit(status);

@@ -2,16 +2,23 @@ package org.pullproof.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import org.pullproof.app.Toolbox;
+import org.pullproof.app.Window;
 import org.pullproof.files.ProgramVersion;
 import picocli.CommandLine;
 
 /** Puts the commands together and runs one. */
 public final class Commands {
     private final Toolbox tools;
+    private final Optional<Window> window;
 
-    public Commands(Toolbox tools) {
+    /**
+     * @param window empty where there is no display
+     */
+    public Commands(Toolbox tools, Optional<Window> window) {
         this.tools = tools;
+        this.window = window;
     }
 
     /**
@@ -24,7 +31,8 @@ public final class Commands {
     }
 
     private CommandLine commandLine() {
-        CommandLine root = new CommandLine(new RootCommand());
+        OpenCommand open = new OpenCommand(tools, window);
+        CommandLine root = new CommandLine(new RootCommand(open)).addSubcommand(open);
         subcommands().forEach(root::addSubcommand);
         everywhere(root);
         root.getSubcommands().values().forEach(Commands::everywhere);
@@ -33,7 +41,7 @@ public final class Commands {
         return root;
     }
 
-    /** Every command in the order of the job: the order of the help. */
+    /** Every command but {@code open}, in the order of the job: the order of the help. */
     private List<Object> subcommands() {
         return List.of(
                 new NewCommand(tools),

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import org.pullproof.app.Toolbox;
+import org.pullproof.files.PreferenceFile;
 import org.pullproof.session.Problem;
 import org.pullproof.units.Figures;
 import org.pullproof.units.UnitSystem;
@@ -45,8 +46,13 @@ public final class Output {
 
     /** How figures are written: as the command line says, else as the user prefers. */
     public Figures figures(Toolbox tools) {
-        return new Figures(units.map(Output::system)
-                .orElseGet(() -> tools.preferences().read().preferences().units()));
+        return new Figures(units.map(Output::system).orElseGet(() -> preferred(tools)));
+    }
+
+    private UnitSystem preferred(Toolbox tools) {
+        PreferenceFile.Found found = tools.preferences().read();
+        found.problem().ifPresent(problem -> complain(List.of(problem)));
+        return found.preferences().units();
     }
 
     private static UnitSystem system(Units units) {

@@ -3,7 +3,9 @@ package org.pullproof.cli;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.Arrays;
+import java.util.Optional;
 import org.pullproof.app.Toolbox;
+import org.pullproof.app.Window;
 import org.pullproof.testing.Tools;
 
 /** Runs one command line inside the test and keeps what it printed. */
@@ -18,21 +20,28 @@ public final class CommandHarness {
     public record Outcome(int status, String out, String err) {}
 
     private final Toolbox tools;
+    private final Optional<Window> window;
 
     /** With the tools of the program. */
     public CommandHarness() {
         this(Tools.ofTheProgram());
     }
 
+    /** Without a display. */
     public CommandHarness(Toolbox tools) {
+        this(tools, Optional.empty());
+    }
+
+    public CommandHarness(Toolbox tools, Optional<Window> window) {
         this.tools = tools;
+        this.window = window;
     }
 
     public Outcome run(Object... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         String[] texts = Arrays.stream(arguments).map(String::valueOf).toArray(String[]::new);
-        int status = new Commands(tools).run(new PrintWriter(out, true), new PrintWriter(err, true), texts);
+        int status = new Commands(tools, window).run(new PrintWriter(out, true), new PrintWriter(err, true), texts);
         return new Outcome(status, out.toString(), err.toString());
     }
 }
