@@ -147,8 +147,8 @@ final class ChangeWords {
             return "";
         }
         return counted.linked(pair.from(), pair.to())
-                ? "Measured on different days, linked by a setup pulled on both."
-                : "Measured on different days with no setup in common: the scatter from day to day is in the interval.";
+                ? "Measured on different days, linked by setups that were pulled on more than one."
+                : "Measured on different days that no setup links: the scatter from day to day is in the interval.";
     }
 
     /** Where nothing was pulled twice, time and change cannot be told apart. */

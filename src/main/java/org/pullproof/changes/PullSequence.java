@@ -3,10 +3,12 @@ package org.pullproof.changes;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.pullproof.dyno.PullFindings;
 
 /**
@@ -82,15 +84,22 @@ record PullSequence(List<Entry> entries, List<String> settings, Basis basis) {
         return daysOf(one).stream().anyMatch(daysOf(other)::contains);
     }
 
-    /** Whether some third setup has pulls on a day of each. */
+    /** Whether a chain of setups, each sharing a day with the next, leads from one to the other. */
     boolean linked(String one, String other) {
-        return settings.stream().anyMatch(setup -> shareADay(setup, one) && shareADay(setup, other));
+        Set<String> reached = new LinkedHashSet<>(List.of(one));
+        boolean grew = true;
+        while (grew) {
+            grew = reached.addAll(settings.stream()
+                    .filter(setup -> reached.stream().anyMatch(known -> shareADay(known, setup)))
+                    .toList());
+        }
+        return reached.contains(other);
     }
 
     private Set<LocalDate> daysOf(String setup) {
         return pullsOf(setup).stream()
                 .map(pull -> pull.pull().time().toLocalDate())
-                .collect(java.util.stream.Collectors.toSet());
+                .collect(Collectors.toSet());
     }
 
     /** Counts days, pulls and blocks while it walks over the pulls. */

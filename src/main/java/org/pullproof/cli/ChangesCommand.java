@@ -1,13 +1,12 @@
 package org.pullproof.cli;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import org.pullproof.advice.Appraisal;
 import org.pullproof.app.Toolbox;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.changes.JudgedChange;
-import org.pullproof.changes.Unjudged;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Shown;
 import picocli.CommandLine.Command;
@@ -35,57 +34,14 @@ final class ChangesCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Figures figures = output.figures(tools);
-        ChangeLedger ledger =
-                tools.appraise().of(tools.desk().open(session), figures).changes();
+        Appraisal appraisal = tools.appraise().of(tools.desk().open(session), figures);
+        ChangeLedger ledger = appraisal.changes();
         if (output.json()) {
-            output.print(json(ledger));
+            output.print(new ChangesJson(appraisal.session()).of(ledger));
         } else {
             print(ledger, figures);
         }
         return Output.DONE;
-    }
-
-    private static Json json(ChangeLedger ledger) {
-        List<Json> judged = ledger.changes().stream().map(ChangesCommand::json).toList();
-        List<Json> unjudged =
-                ledger.unjudged().stream().map(ChangesCommand::json).toList();
-        Json json = new Json()
-                .put("answer", ledger.answer().plain())
-                .put("repeatabilityPercent", ledger.repeatabilityPercent())
-                .put("driftPercentPerPull", ledger.driftPercentPerPull())
-                .put("onMeasuredPower", ledger.onMeasured())
-                .put(
-                        "changes",
-                        Stream.concat(judged.stream(), unjudged.stream()).toList());
-        ledger.baselineToNow().ifPresent(change -> json.put("baselineToNow", json(change)));
-        return json;
-    }
-
-    private static Json json(JudgedChange change) {
-        return new Json()
-                .put("name", change.name())
-                .put("from", change.from())
-                .put("to", change.to())
-                .put("recorded", change.recorded())
-                .put("beforeKw", change.beforeKw())
-                .put("afterKw", change.afterKw())
-                .put("differencePercent", change.differencePercent())
-                .put("low", change.low())
-                .put("high", change.high())
-                .put("differenceKw", change.differenceKw())
-                .put("call", change.call().key())
-                .put("holdsForAll", change.holdsForAll())
-                .put("sentence", change.sentence());
-    }
-
-    private static Json json(Unjudged change) {
-        return new Json()
-                .put("name", change.name())
-                .put("from", change.from())
-                .put("to", change.to())
-                .put("recorded", change.recorded())
-                .put("call", change.call().key())
-                .put("sentence", change.sentence());
     }
 
     private void print(ChangeLedger ledger, Figures figures) {

@@ -231,6 +231,25 @@ class ChangeJudgeTest {
     }
 
     @Test
+    void aChainOfSetupsLinksDays() {
+        List<Setup> setups = List.of(Setup.named("A", "A"), Setup.named("B", "B"), Setup.named("C", "C"));
+        List<PullFindings> pulls = new Pulls()
+                .on("A", 100, 100.1)
+                .on("B", 101, 101.1)
+                .nextDay()
+                .on("B", 101.5, 101.6)
+                .on("C", 102, 102.1)
+                .list();
+        ChangeLedger ledger =
+                new ChangeJudge().judge(setups, List.of(step("A", "B"), step("B", "C")), "C", pulls, 1, US);
+        assertThat(ledger.baselineToNow())
+                .get()
+                .extracting(JudgedChange::sentence)
+                .asString()
+                .contains("linked by setups");
+    }
+
+    @Test
     void theFirstSetupIsComparedWithThePresentOneDirectly() {
         List<Setup> setups = List.of(Setup.named("A", "A"), Setup.named("B", "B"), Setup.named("C", "C"));
         List<PullFindings> pulls = new Pulls()

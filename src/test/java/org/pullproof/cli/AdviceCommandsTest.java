@@ -50,7 +50,7 @@ class AdviceCommandsTest {
         Outcome outcome = pullproof.run("steps", car, "--done", "a", "--done", "b", "--json");
         assertThat(outcome.out())
                 .contains("\"part\": \"battery lead\"")
-                .contains("\"what\": \"battery lead: still off the car\"");
+                .contains("\"what\": \"battery lead: still off\"");
     }
 
     @Test
