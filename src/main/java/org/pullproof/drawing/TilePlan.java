@@ -35,6 +35,7 @@ public final class TilePlan {
     private final Figures figures;
     private final double width;
     private final double tileWidth;
+    private final int readingLines;
     private final double tileHeight;
     private final Pen pen = new Pen();
 
@@ -44,7 +45,8 @@ public final class TilePlan {
         this.figures = figures;
         this.width = width;
         this.tileWidth = tileWidth();
-        this.tileHeight = 32 + LINE * mostLines();
+        this.readingLines = readingLines();
+        this.tileHeight = 15 + LINE * mostLines() + 17 * readingLines;
     }
 
     /**
@@ -123,11 +125,32 @@ public final class TilePlan {
         readings(cylinder, x, y + tileHeight - 9);
     }
 
+    /** Both readings on one line, or the leak below where one of the tiles has no room for that. */
     private void readings(CylinderFindings cylinder, double x, double y) {
-        Optional<String> dry = cylinder.dry().map(read -> figures.of(read.si(), Shown.COMPRESSION));
-        pen.text(dry.orElse("–"), x + INSET, y, Anchor.START, FIGURE);
-        Optional<String> leak = cylinder.leakWords().map(words -> words + " leak");
-        pen.text(leak.orElse("–"), x + tileWidth - 10, y, Anchor.END, FIGURE);
+        double above = readingLines > 1 ? LINE + 3 : 0;
+        pen.text(dry(cylinder), x + INSET, y - above, Anchor.START, FIGURE);
+        pen.text(leak(cylinder), x + tileWidth - 10, y, Anchor.END, FIGURE);
+    }
+
+    private int readingLines() {
+        boolean oneLine = cylinders.stream()
+                .allMatch(cylinder ->
+                        FIGURE.widthOf(dry(cylinder)) + FIGURE.widthOf(leak(cylinder)) + 12 < tileWidth - INSET - 10);
+        return oneLine ? 1 : 2;
+    }
+
+    private String dry(CylinderFindings cylinder) {
+        return cylinder.dry()
+                .map(read -> figures.of(read.si(), Shown.COMPRESSION))
+                .orElse("–");
+    }
+
+    /** The figure, or the tester's words where it showed a zone. */
+    private static String leak(CylinderFindings cylinder) {
+        Optional<String> figure = cylinder.leakPercent().isPresent()
+                ? Optional.of(Figures.percent(cylinder.leakPercent().getAsDouble(), 0))
+                : cylinder.leakWords();
+        return figure.map(words -> words + " leak").orElse("–");
     }
 
     private void frame(State state, double x, double y, double w) {

@@ -75,6 +75,8 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
         ledger.driftPercentPerPull()
                 .ifPresent(drift -> words.add("drift " + Figures.signedPercent(drift, 2) + " a pull"));
         words.add("intervals 90" + Figures.NO_BREAK_SPACE + "%");
+        words.add(
+                "before and after are means of the pulls, the difference also takes out drift and the level of each day");
         return String.join("; ", words);
     }
 

@@ -20,6 +20,7 @@ public final class PdfReport {
         try (BatikSVGDrawer svg = new BatikSVGDrawer()) {
             XRLog.setLoggingEnabled(false);
             PdfRendererBuilder builder = new PdfRendererBuilder();
+            builder.useUnicodeLineBreaker(new WordBreaks());
             builder.useFastMode().useSVGDrawer(svg).usePdfUaAccessibility(true);
             Stylesheet.fonts().forEach(font -> use(builder, font));
             builder.withHtmlContent(xhtml, baseUri()).withProducer("Pullproof").toStream(out);

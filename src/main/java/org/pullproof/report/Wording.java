@@ -88,10 +88,10 @@ record Wording(Figures figures) {
                 + Figures.percent(air.relativeHumidity().si() * 100, 0) + ", read " + clock(air.time());
     }
 
-    /** A factor with its standard: "1.033 ± 0.003, SAE J1349". */
+    /** A factor with its standard: "1.0329 ± 0.0019, SAE J1349". */
     static String factor(Factor factor) {
         String range = factor.withinRange() ? "" : ", outside the range of the standard";
-        return Figures.number(factor.value(), 3) + " ±" + SPACE + Figures.number(factor.uncertainty(), 3) + ", "
+        return Figures.number(factor.value(), 4) + " ±" + SPACE + Figures.number(factor.uncertainty(), 4) + ", "
                 + factor.standard().words() + range;
     }
 

@@ -32,7 +32,7 @@ class TextReportTest {
                 "0123456789ab",
                 "excluded:",
                 "established",
-                "1.033 ± 0.003",
+                "1.0330 ± 0.0030",
                 "! Exhaust gas kills indoors",
                 "Battery on the charger"
             })
