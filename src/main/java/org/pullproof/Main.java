@@ -17,6 +17,7 @@ import org.pullproof.app.AssessDyno;
 import org.pullproof.app.AssessHealth;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.app.CheckSession;
+import org.pullproof.app.ChooseProfile;
 import org.pullproof.app.DemoShelf;
 import org.pullproof.app.ExcludePull;
 import org.pullproof.app.MakeReport;
@@ -31,6 +32,7 @@ import org.pullproof.app.SessionDesk;
 import org.pullproof.app.SetFacts;
 import org.pullproof.app.TickStep;
 import org.pullproof.app.Toolbox;
+import org.pullproof.app.Window;
 import org.pullproof.changes.ChangeJudge;
 import org.pullproof.cli.Commands;
 import org.pullproof.dyno.DynoAssessor;
@@ -41,6 +43,7 @@ import org.pullproof.files.ProfileShelf;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.HealthAssessor;
 import org.pullproof.tuneup.TuneUpAssessor;
+import org.pullproof.ui.WindowLauncher;
 import org.pullproof.weather.AirCheck;
 import org.pullproof.weather.Correction;
 import org.pullproof.worth.WorthAssessor;
@@ -52,7 +55,7 @@ public final class Main {
     public static void main(String[] arguments) {
         PrintWriter out = utf8(System.out);
         PrintWriter err = utf8(System.err);
-        int status = new Commands(tools(home(), config()), Optional.empty()).run(out, err, arguments);
+        int status = new Commands(tools(home(), config()), window()).run(out, err, arguments);
         out.flush();
         err.flush();
         System.exit(status);
@@ -61,6 +64,26 @@ public final class Main {
     // The words have signs (±, °) that an old default encoding cannot write.
     private static PrintWriter utf8(PrintStream stream) {
         return new PrintWriter(stream, true, StandardCharsets.UTF_8);
+    }
+
+    /** The window, where there is a display to show it on. */
+    private static Optional<Window> window() {
+        if (!hasDisplay()) {
+            return Optional.empty();
+        }
+        TradeFiles trade = new TradeFiles();
+        return Optional.of(new WindowLauncher(
+                new Cautions(trade.cautions(), trade.lastCaution()), Clock.system(ZoneId.systemDefault())));
+    }
+
+    /** On Linux a display has to be named; elsewhere there is one. */
+    private static boolean hasDisplay() {
+        boolean linux = System.getProperty("os.name", "").startsWith("Linux");
+        return !linux || named("DISPLAY") || named("WAYLAND_DISPLAY");
+    }
+
+    private static boolean named(String variable) {
+        return !Optional.ofNullable(System.getenv(variable)).orElse("").isBlank();
     }
 
     /** The folder of the program, with its profiles and demo sessions. */
@@ -92,6 +115,7 @@ public final class Main {
                 new PreferenceFile(config),
                 desk,
                 new SetFacts(desk),
+                new ChooseProfile(desk),
                 new ChangeSetup(desk),
                 readAir,
                 new RecordAir(desk, readAir),

@@ -4,6 +4,7 @@ import java.util.List;
 import org.pullproof.advice.StageProgress.Progress;
 import org.pullproof.changes.Call;
 import org.pullproof.changes.ChangeLedger;
+import org.pullproof.changes.JudgedChange;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.State;
@@ -73,11 +74,12 @@ final class StageWords {
 
     private static StageProgress changes(Situation now) {
         ChangeLedger ledger = now.changes();
-        int judged = ledger.changes().size();
+        long judged = ledger.changes().stream().filter(JudgedChange::recorded).count();
         if (judged == 0) {
             return new StageProgress(Stage.CHANGES, Progress.NOT_BEGUN, "no change yet");
         }
         long calls = ledger.changes().stream()
+                .filter(JudgedChange::recorded)
                 .filter(change -> change.call() != Call.NO_CALL && change.call() != Call.SPOILED)
                 .count();
         return new StageProgress(

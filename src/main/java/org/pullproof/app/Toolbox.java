@@ -11,6 +11,7 @@ import org.pullproof.files.ProfileShelf;
  * @param preferences what the user likes
  * @param desk opens sessions and does edits
  * @param setFacts tells facts and wishes
+ * @param chooseProfile gives the session another engine profile
  * @param changeSetup brings the engine into another setup
  * @param readAir tells what follows from typed air
  * @param recordAir keeps a reading of the air
@@ -34,6 +35,7 @@ public record Toolbox(
         PreferenceFile preferences,
         SessionDesk desk,
         SetFacts setFacts,
+        ChooseProfile chooseProfile,
         ChangeSetup changeSetup,
         ReadAir readAir,
         RecordAir recordAir,

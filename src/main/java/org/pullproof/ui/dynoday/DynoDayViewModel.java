@@ -241,7 +241,7 @@ public final class DynoDayViewModel {
     }
 
     private static String words(Factor factor) {
-        return Figures.number(factor.value(), 3) + " ± " + Figures.number(factor.uncertainty(), 3) + " "
+        return Figures.number(factor.value(), 4) + " ± " + Figures.number(factor.uncertainty(), 4) + " "
                 + factor.standard().words() + (factor.withinRange() ? ", in range" : ", outside the standard's range");
     }
 

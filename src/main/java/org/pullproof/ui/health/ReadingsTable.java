@@ -23,7 +23,7 @@ final class ReadingsTable extends VBox {
         table.getColumns().add(Tables.words("Test", 116, Row::test));
         table.getColumns().add(Tables.wrapping("Read", 118, Row::value));
         table.getColumns().add(Tables.wrapping("How", 220, Row::how));
-        table.getColumns().add(Tables.words("Taken in", 84, Row::taken));
+        table.getColumns().add(Tables.words("Taken in", 108, Row::taken));
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         table.setMinHeight(3.5 * ROW);
         VBox.setVgrow(table, Priority.ALWAYS);

@@ -15,7 +15,7 @@ import org.pullproof.advice.Stage;
 import org.pullproof.ui.parts.CheckedField;
 
 /** The keys that work on every sheet. */
-final class Keys {
+public final class Keys {
     private static final List<KeyCode> DIGITS =
             List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5, KeyCode.DIGIT6);
 
@@ -23,7 +23,7 @@ final class Keys {
     private final SessionViewModel model;
     private final Map<KeyCombination, Runnable> acts = new HashMap<>();
 
-    Keys(MainView view, SessionViewModel model, Runnable report) {
+    public Keys(MainView view, SessionViewModel model, Runnable report) {
         this.view = view;
         this.model = model;
         acts.put(control(KeyCode.ENTER), view::doNextStep);
@@ -40,7 +40,7 @@ final class Keys {
     }
 
     /** Uses the key, or hands it to the sheet. */
-    void press(KeyEvent key) {
+    public void press(KeyEvent key) {
         boolean used = undoOrRedo(key) || act(key);
         if (used) {
             key.consume();

@@ -45,7 +45,7 @@ class DynoDayViewModelTest {
     void theFactorStandsAsSoonAsAllThreePartsAreTyped() {
         typeAir("98.6kPa", "27.0C", "55");
 
-        assertThat(model.factorWords()).startsWith("1.033 ± 0.00").endsWith("SAE J1349, in range");
+        assertThat(model.factorWords()).startsWith("1.0329 ± 0.0007").endsWith("SAE J1349, in range");
     }
 
     @Test

@@ -1,0 +1,232 @@
+package org.pullproof.ui;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.Stage;
+import org.pullproof.advice.Appraisal;
+import org.pullproof.advice.Cautions;
+import org.pullproof.app.OpenSession;
+import org.pullproof.app.Toolbox;
+import org.pullproof.engine.EngineProfile;
+import org.pullproof.files.BadFileException;
+import org.pullproof.files.Preferences;
+import org.pullproof.files.ProgramVersion;
+import org.pullproof.ui.car.CarSheet;
+import org.pullproof.ui.car.CarViewModel;
+import org.pullproof.ui.dynoday.WindowFileChooser;
+import org.pullproof.ui.shell.FxRunner;
+import org.pullproof.ui.shell.Keys;
+import org.pullproof.ui.shell.Look;
+import org.pullproof.ui.shell.MainView;
+import org.pullproof.ui.shell.SessionServices;
+import org.pullproof.ui.shell.SessionViewModel;
+import org.pullproof.ui.shell.Sheet;
+import org.pullproof.ui.start.FirstStart;
+import org.pullproof.ui.start.NewCar;
+import org.pullproof.ui.tuneup.TuneUpSheet;
+import org.pullproof.ui.tuneup.TuneUpViewModel;
+
+/** The one window: the title sheet, or a session. */
+final class ProgramWindow {
+    private static final double WIDTH = 1280;
+    private static final double HEIGHT = 800;
+    private static final String STYLE = "/org/pullproof/ui/pullproof.css";
+
+    private final Toolbox tools;
+    private final Cautions cautions;
+    private final Stage stage;
+    private final Clock clock;
+    private final FxRunner runner = new FxRunner();
+    private final Look look;
+    private final Scene scene;
+    private Optional<SessionViewModel> shown = Optional.empty();
+    private Optional<Keys> keys = Optional.empty();
+
+    ProgramWindow(Toolbox tools, Cautions cautions, Stage stage, Clock clock) {
+        this.tools = tools;
+        this.cautions = cautions;
+        this.stage = stage;
+        this.clock = clock;
+        Preferences liked = tools.preferences().read().preferences();
+        this.look = new Look(liked.units(), liked.night());
+        this.scene = new Scene(new javafx.scene.layout.StackPane(), WIDTH, HEIGHT);
+        scene.getStylesheets().add(STYLE);
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, this::press);
+        look.nightProperty().addListener((of, before, night) -> {
+            light(scene.getRoot());
+            prefer(preferences -> preferences.withNight(night));
+        });
+        look.unitsProperty().addListener((of, before, units) -> prefer(preferences -> preferences.withUnits(units)));
+        stage.setScene(scene);
+        stage.setOnHidden(closed -> runner.close());
+    }
+
+    /** Shows the window with that session, or with the title sheet. */
+    void show(Optional<Path> session) {
+        firstStart("");
+        session.ifPresent(this::open);
+        stage.show();
+    }
+
+    private void press(KeyEvent key) {
+        if (control(KeyCode.L).match(key)) {
+            look.otherLight();
+            key.consume();
+        } else if (control(KeyCode.N).match(key)) {
+            newCar();
+            key.consume();
+        } else if (control(KeyCode.O).match(key)) {
+            chooseSession();
+            key.consume();
+        } else {
+            keys.ifPresent(sheet -> sheet.press(key));
+        }
+    }
+
+    private static KeyCombination control(KeyCode code) {
+        return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
+    }
+
+    private void root(Parent root, String title) {
+        light(root);
+        scene.setRoot(root);
+        stage.setTitle(title);
+    }
+
+    private void light(Parent root) {
+        root.getStyleClass().remove("night");
+        if (look.nightProperty().get()) {
+            root.getStyleClass().add("night");
+        }
+    }
+
+    private void prefer(UnaryOperator<Preferences> change) {
+        try {
+            tools.preferences().write(change.apply(tools.preferences().read().preferences()));
+        } catch (BadFileException unwritable) {
+            shown.ifPresent(model -> model.say(String.valueOf(unwritable.getMessage())));
+        }
+    }
+
+    private void closeSession() {
+        shown.ifPresent(SessionViewModel::close);
+        shown = Optional.empty();
+        keys = Optional.empty();
+    }
+
+    private void firstStart(String problem) {
+        closeSession();
+        EngineProfile drawn = profiles().get(0);
+        FirstStart start = new FirstStart(drawn, ProgramVersion.text(), look, new FirstStart.Ways() {
+            @Override
+            public void openDemo() {
+                open(tools.demos().first());
+            }
+
+            @Override
+            public void beginOwnCar() {
+                newCar();
+            }
+
+            @Override
+            public void openSession() {
+                chooseSession();
+            }
+        });
+        start.say(problem);
+        root(start, "Pullproof");
+        start.focusFirst();
+    }
+
+    /** Every profile, the one of the title drawing first. */
+    private List<EngineProfile> profiles() {
+        try {
+            List<EngineProfile> all = new ArrayList<>(tools.profiles().all());
+            all.sort(java.util.Comparator.comparing(
+                    profile -> profile.id().equals("v8-distributor-order-a") ? "" : profile.name()));
+            return all;
+        } catch (BadFileException bad) {
+            throw new IllegalStateException(String.valueOf(bad.getMessage()), bad);
+        }
+    }
+
+    private void newCar() {
+        closeSession();
+        Path parent = Path.of(System.getProperty("user.home", "."), "pullproof");
+        NewCar[] form = new NewCar[1];
+        form[0] = new NewCar(
+                profiles(),
+                parent,
+                this::chooseFolder,
+                (name, engine, folder) -> begin(form[0], name, engine, folder),
+                () -> firstStart(""));
+        root(form[0], "Pullproof");
+        form[0].focusFirst();
+    }
+
+    private void begin(NewCar form, String name, EngineProfile engine, Path folder) {
+        runner.run(
+                () -> tools.desk().create(folder, name, engine),
+                created -> open(created.folder()),
+                failure -> form.say(String.valueOf(failure.getMessage())));
+    }
+
+    private Optional<Path> chooseFolder() {
+        DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle("Folder of a session");
+        return Optional.ofNullable(chooser.showDialog(stage)).map(File::toPath);
+    }
+
+    private void chooseSession() {
+        chooseFolder().ifPresent(this::open);
+    }
+
+    /** Opens a session; a demo as a copy. */
+    private void open(Path folder) {
+        runner.run(() -> load(folder), this::showSession, failure -> firstStart(String.valueOf(failure.getMessage())));
+    }
+
+    private record Loaded(OpenSession open, Appraisal appraisal) {}
+
+    private Loaded load(Path folder) throws BadFileException {
+        Path own = tools.demos().holds(folder) ? tools.demos().copy(folder) : folder;
+        OpenSession open = tools.desk().open(own);
+        return new Loaded(open, tools.appraise().of(open, look.figures()));
+    }
+
+    private void showSession(Loaded loaded) {
+        closeSession();
+        SessionServices services = new SessionServices(
+                tools.desk()::undo,
+                tools.desk()::redo,
+                (open, figures) -> tools.appraise().of(open, figures));
+        SessionViewModel model = new SessionViewModel(loaded.open(), loaded.appraisal(), services, runner, look, clock);
+        ReportSaver report = new ReportSaver(tools.makeReport(), runner, scene::getWindow);
+        MainView view = new MainView(model, sheets(model), () -> report.save(model));
+        shown = Optional.of(model);
+        keys = Optional.of(new Keys(view, model, () -> report.save(model)));
+        root(view, loaded.open().session().car().name() + " – Pullproof");
+        loaded.open().problems().stream().findFirst().ifPresent(problem -> model.say(problem.toString()));
+        prefer(preferences -> preferences.withOpened(loaded.open().folder()));
+    }
+
+    private List<Sheet> sheets(SessionViewModel model) {
+        List<Sheet> sheets = new ArrayList<>();
+        sheets.add(new CarSheet(new CarViewModel(model, tools.setFacts(), tools.chooseProfile(), profiles())));
+        sheets.add(new TuneUpSheet(new TuneUpViewModel(model, tools.tickStep(), tools.recordPlug(), clock)));
+        sheets.addAll(new MeasuringSheets(tools, cautions, new WindowFileChooser(scene::getWindow), clock).of(model));
+        return sheets;
+    }
+}

@@ -1,0 +1,113 @@
+package org.pullproof.ui.tuneup;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import org.pullproof.tuneup.PlugRecord;
+import org.pullproof.tuneup.TuneUpFindings.PlugFinding;
+import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.QuantityField;
+import org.pullproof.units.Quantity;
+import org.pullproof.units.Shown;
+
+/** Every plug in a row: gap as found, gap as set, torque, and what is remarkable. */
+final class PlugRows extends VBox {
+    private static final double FIELD = 84;
+    private static final double REMARK = 92;
+
+    private final TuneUpViewModel model;
+    private final GridPane grid = new GridPane();
+    private final Label range = Labels.wrapped("", "caption");
+    private final List<Row> rows = new ArrayList<>();
+
+    PlugRows(TuneUpViewModel model) {
+        super(4);
+        this.model = model;
+        grid.setHgap(8);
+        grid.setVgap(3);
+        range.setMaxWidth(FIELD * 3 + REMARK + 44);
+        getChildren().setAll(Labels.section("Plugs", ""), grid, range);
+    }
+
+    void show() {
+        List<PlugFinding> plugs = model.plugs();
+        if (rows.size() != plugs.size()) {
+            build(plugs.size());
+        }
+        for (int i = 0; i < rows.size(); i++) {
+            rows.get(i).show(plugs.get(i));
+        }
+        range.setText(model.plugRange());
+    }
+
+    private void build(int cylinders) {
+        rows.clear();
+        grid.getChildren().clear();
+        grid.addRow(0, caption(""), caption("gap as found"), caption("gap as set"), caption("torque"), caption(""));
+        for (int cylinder = 1; cylinder <= cylinders; cylinder++) {
+            Row row = new Row(cylinder);
+            rows.add(row);
+            grid.addRow(cylinder, row.nodes());
+        }
+    }
+
+    private static Label caption(String words) {
+        return Labels.whole(words, "caption");
+    }
+
+    /** The fields of one plug. */
+    private final class Row {
+        private final int cylinder;
+        private final QuantityField found;
+        private final QuantityField set;
+        private final QuantityField torque;
+        private final Label remark = Labels.wrapped("", "caption", "red");
+
+        Row(int cylinder) {
+            this.cylinder = cylinder;
+            this.found = field("gap as found", Shown.GAP);
+            this.set = field("gap as set", Shown.GAP);
+            this.torque = field("torque", Shown.TORQUE);
+            remark.setPrefWidth(REMARK);
+        }
+
+        private QuantityField field(String what, Shown use) {
+            QuantityField field = new QuantityField(
+                    "Plug " + cylinder + ", " + what, () -> model.figures().unit(use));
+            field.setPrefWidth(FIELD);
+            field.setMaxWidth(FIELD);
+            field.onTaken(taken -> keep(field));
+            field.onForgotten(() -> keep(field));
+            return field;
+        }
+
+        private void keep(QuantityField typed) {
+            model.record(new PlugRecord(cylinder, found.value(), set.value(), torque.value()), typed::refuse);
+        }
+
+        void show(PlugFinding plug) {
+            show(found, plug.plug(), PlugRecord::oldGap);
+            show(set, plug.plug(), PlugRecord::newGap);
+            show(torque, plug.plug(), PlugRecord::torque);
+            remark.setText(plug.remark().orElse(""));
+        }
+
+        private static void show(QuantityField field, PlugRecord plug, Function<PlugRecord, Optional<Quantity>> known) {
+            if (!field.isChanged() && !field.isRefused()) {
+                field.show(known.apply(plug).map(Quantity::toString).orElse(""));
+            }
+        }
+
+        Node[] nodes() {
+            Label number = Labels.whole(String.valueOf(cylinder), "strong");
+            GridPane.setValignment(number, VPos.CENTER);
+            return new Node[] {number, found, set, torque, remark};
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package org.pullproof.ui.tuneup;
+
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import org.pullproof.tuneup.Step;
+import org.pullproof.tuneup.TuneUpFindings.State;
+import org.pullproof.tuneup.TuneUpFindings.StepState;
+import org.pullproof.ui.parts.Cautions;
+import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.Mark;
+
+/** The steps in order; Space or a double click ticks the chosen one. Its cautions stand below. */
+final class StepList extends VBox {
+    private static final double WIDEST_TITLE = 260;
+
+    private final TuneUpViewModel model;
+    private final ListView<StepState> list = new ListView<>();
+    private final Cautions cautions = new Cautions();
+    private final Label of = Labels.wrapped("", "caption");
+
+    StepList(TuneUpViewModel model) {
+        super(6);
+        this.model = model;
+        list.setAccessibleText("Steps in order");
+        list.setCellFactory(view -> new Line());
+        list.setMinHeight(120);
+        list.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        list.setOnMouseClicked(click -> {
+            if (click.getButton() == MouseButton.PRIMARY && click.getClickCount() == 2) {
+                toggle();
+            }
+        });
+        list.getSelectionModel().selectedItemProperty().addListener((chosen, before, step) -> warn(step));
+        VBox.setVgrow(list, Priority.ALWAYS);
+        HBox head = new HBox(
+                8, Labels.whole("Steps in order", "section"), Labels.whole("Space: done or not done", "caption"));
+        head.setAlignment(Pos.BASELINE_LEFT);
+        VBox act = new VBox(2, of, cautions);
+        act.getStyleClass().add("well");
+        getChildren().setAll(head, list, act);
+    }
+
+    private void key(KeyEvent key) {
+        if (key.getCode() == KeyCode.SPACE) {
+            toggle();
+            key.consume();
+        }
+    }
+
+    private void toggle() {
+        Optional.ofNullable(list.getSelectionModel().getSelectedItem()).ifPresent(model::toggle);
+    }
+
+    void show() {
+        int chosen = list.getSelectionModel().getSelectedIndex();
+        list.getItems().setAll(model.findings().steps());
+        int now = chosen >= 0 ? chosen : firstNow();
+        list.getSelectionModel().select(Math.min(now, list.getItems().size() - 1));
+    }
+
+    private int firstNow() {
+        for (int i = 0; i < list.getItems().size(); i++) {
+            if (list.getItems().get(i).state() == State.NOW) {
+                return i;
+            }
+        }
+        return 0;
+    }
+
+    private void warn(@Nullable StepState step) {
+        if (step != null) {
+            of.setText("Step " + step.step().id() + ": " + step.step().title());
+            cautions.show(step.step().cautions());
+        }
+    }
+
+    private static Mark mark(StepState step) {
+        if (step.state() == State.DONE) {
+            return Mark.TICK;
+        }
+        if (step.step().kind() == Step.Kind.START_GATE) {
+            return Mark.POSTS;
+        }
+        return switch (step.state()) {
+            case NOW -> Mark.POINTER;
+            case WAITS -> Mark.BROKEN_RING;
+            case READY, DONE -> Mark.RING;
+        };
+    }
+
+    /** One step: mark, title, word, minutes. */
+    private static final class Line extends ListCell<StepState> {
+        @Override
+        protected void updateItem(@Nullable StepState step, boolean empty) {
+            super.updateItem(step, empty);
+            setText(null);
+            setPrefWidth(0);
+            setGraphic(step == null || empty ? null : line(step));
+        }
+
+        private static HBox line(StepState step) {
+            boolean done = step.state() == State.DONE;
+            Label title = Labels.wrapped(step.step().title(), done ? "faint" : "plain");
+            title.setPrefWidth(WIDEST_TITLE);
+            title.setMaxWidth(Double.MAX_VALUE);
+            HBox.setHgrow(title, Priority.ALWAYS);
+            HBox line = new HBox(
+                    8,
+                    mark(step).node(),
+                    title,
+                    Labels.whole(TuneUpViewModel.word(step), "caption"),
+                    Labels.whole(step.step().minutes() + " min", "narrow"));
+            line.setAlignment(Pos.CENTER_LEFT);
+            return line;
+        }
+    }
+}
