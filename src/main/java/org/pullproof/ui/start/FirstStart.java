@@ -24,6 +24,7 @@ import org.pullproof.units.UnitSystem;
 public final class FirstStart extends HBox {
     private static final double PAPER = 660;
     private static final double WAY = 470;
+    private static final double WAY_HEIGHT = 84;
     private static final double PLAN_HEIGHT = 300;
     private static final double STRIP_HEIGHT = 60;
     private static final String CAUTION =
@@ -95,7 +96,9 @@ public final class FirstStart extends HBox {
         way.getStyleClass().add("way");
         way.setMaxWidth(Double.MAX_VALUE);
         way.setAccessibleText(name + ". " + words);
-        way.setMinHeight(USE_PREF_SIZE);
+        // a wrapping label tells a button no honest height
+        way.setMinHeight(WAY_HEIGHT);
+        way.setPrefHeight(WAY_HEIGHT);
         way.setOnAction(pressed -> act.run());
         return way;
     }
