@@ -48,7 +48,8 @@ public final class SetFacts {
             return session.withStandard(text.isBlank() ? Standard.SAE_J1349 : Standard.of(text.strip()));
         }
         Fact fact = Fact.named(name)
-                .orElseThrow(() -> new IllegalArgumentException("this name is not known; the names are " + names()));
+                .orElseThrow(() ->
+                        new IllegalArgumentException(name + ": this name is not known; the names are " + names()));
         return session.withCar(session.car().with(fact, text));
     }
 
@@ -58,7 +59,7 @@ public final class SetFacts {
             try {
                 applied(session, name, text);
             } catch (IllegalArgumentException wrong) {
-                problems.add(new Problem("set", name, String.valueOf(wrong.getMessage())));
+                problems.add(new Problem("set", "", String.valueOf(wrong.getMessage()) + "."));
             }
         });
         if (!problems.isEmpty()) {

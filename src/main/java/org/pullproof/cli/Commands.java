@@ -37,6 +37,7 @@ public final class Commands {
         everywhere(root);
         root.getSubcommands().values().forEach(Commands::everywhere);
         root.setExecutionExceptionHandler(new Failures());
+        root.setParameterExceptionHandler(new WrongUsage());
         root.setCaseInsensitiveEnumValuesAllowed(false);
         return root;
     }

@@ -19,12 +19,14 @@ import picocli.CommandLine.Spec;
         description = "Tells facts and wishes that no reading tells: all of them or, if one is wrong, none.",
         footer = {
             "",
-            "Names: access (look-only, start-it, plugs-out, drive-it, own-it), runs (yes, dies, no), elevation, price,",
-            "least-price, odometer, fuel, gear, identity, seller-says, standard, band (2600-5000rpm), smallest-difference,",
-            "worth-sound, value-per-hp, hour-price, months, budget, week-without, hard-pulls, spent.",
+            "Names: access (look-only, start-it, plugs-out, drive-it, own-it), runs (yes,",
+            "dies, no), elevation, price, least-price, odometer, fuel, gear, identity,",
+            "seller-says, standard (sae-j1349, sae-j607, iso-1585, din-70020, none),",
+            "band (2600-5000rpm), smallest-difference (1%%), worth-sound, value-per-hp,",
+            "hour-price, months, budget, week-without, hard-pulls (yes, no), spent.",
             "\"NAME=\" forgets a value. Money is typed with its currency: 1400USD.",
             "",
-            "Example: pullproof set grey-coupe access=own-it runs=yes elevation=800ft budget=1400USD"
+            "Example: pullproof set grey-coupe access=own-it runs=yes elevation=800ft"
         })
 final class SetCommand implements Callable<Integer> {
     private final Toolbox tools;

@@ -12,10 +12,10 @@ import java.util.Optional;
 public final class Reason {
     private Reason() {}
 
-    /** A few words without a stop: "there is no such file". */
+    /** A few words without a stop: "there is no such file or folder". */
     public static String of(IOException failure) {
         if (failure instanceof NoSuchFileException) {
-            return "there is no such file";
+            return "there is no such file or folder";
         }
         if (failure instanceof AccessDeniedException) {
             return "this user may not read or write it";

@@ -114,6 +114,6 @@ class ReadingActsTest {
     void aFileThatIsNotThereIsAProblem() throws Exception {
         assertThat(tools.addReadings().add(open, folder.resolve("none.csv")).problems())
                 .extracting(Problem::message)
-                .containsExactly("there is no such file.");
+                .containsExactly("there is no such file or folder.");
     }
 }

@@ -108,8 +108,17 @@ class NewSetCheckTest {
     }
 
     @Test
-    void anUnknownCommandIsWrongUsage() {
-        assertThat(pullproof.run("polish").status()).isEqualTo(2);
+    void anUnknownCommandIsWrongUsageSaidInAFewLines() {
+        Outcome refused = pullproof.run("profile");
+        assertThat(refused.status()).isEqualTo(2);
+        assertThat(refused.err()).contains("'profile'", "pullproof profiles", "See \"pullproof --help\".");
+        assertThat(refused.err().lines()).hasSizeLessThanOrEqualTo(3);
+    }
+
+    @Test
+    void aFactIsNamedOnceWhereItsValueIsWrong() {
+        assertThat(pullproof.run("set", made(), "hard-pulls=maybe").err().strip())
+                .isEqualTo("set: hard-pulls: yes or no, was \"maybe\".");
     }
 
     @Test

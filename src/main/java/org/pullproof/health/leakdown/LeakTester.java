@@ -1,5 +1,6 @@
 package org.pullproof.health.leakdown;
 
+import org.pullproof.units.Figures;
 import org.pullproof.units.Unit;
 
 /**
@@ -116,8 +117,8 @@ public record LeakTester(double supply, double restrictorArea, double surroundin
     private double requireReading(double reading) {
         require(
                 reading >= 0 && reading <= supply,
-                "reading behind the restrictor is 0 to the supply, " + supply / 1e3 + " kPa, was " + reading / 1e3
-                        + " kPa");
+                "reading behind the restrictor is 0 to the supply, " + Figures.number(supply / 1e3, 1) + " kPa, was "
+                        + Figures.number(reading / 1e3, 1) + " kPa");
         return reading;
     }
 }
