@@ -26,8 +26,12 @@ final class FaultRules {
     }
 
     List<Rule> inOrder() {
-        return List.of(
-                this::coilSwap, this::wet, this::leakdown, this::gas, this::lash, this::borescope, this::weighRepair);
+        return List.of(this::coilSwap, this::wet, this::leakdown, this::gas, this::lash, this::borescope);
+    }
+
+    /** What is left to do with a fault once the whole engine is read too. */
+    List<Rule> whenAllIsRead() {
+        return List.of(this::weighRepair);
     }
 
     private Optional<NextStep> coilSwap(Situation now) {

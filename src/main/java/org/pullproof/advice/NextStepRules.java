@@ -21,6 +21,7 @@ public final class NextStepRules {
                         new HealthRules(proposals).inOrder(),
                         new FaultRules(proposals).inOrder(),
                         new HealthRules(proposals).wholeEngine(),
+                        new FaultRules(proposals).whenAllIsRead(),
                         new PurchaseRules(proposals).inOrder(),
                         new TuneUpRules(proposals).inOrder(),
                         new PowerRules(proposals).inOrder())

@@ -3,6 +3,8 @@ package org.pullproof.worth;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Money;
 import org.pullproof.units.Sentence;
@@ -15,17 +17,22 @@ record MoneyAnswer(List<Paid> done, Money spent, Optional<Money> left, boolean p
     }
 
     private String price() {
-        return done.stream()
-                .filter(paid -> paid.costPerHp().established())
+        Optional<Paid> free = established(paid -> paid.cost().value() <= 0).findFirst();
+        Optional<Paid> cheapest = established(paid -> paid.cost().value() > 0)
                 .min(Comparator.comparingDouble(
-                        paid -> paid.costPerHp().likely().orElseThrow()))
-                .map(this::cheapest)
+                        paid -> paid.costPerHp().likely().orElseThrow()));
+        if (cheapest.isPresent()) {
+            return "The power paid for at the best price so far is **"
+                    + cheapest.get().change() + "**: "
+                    + cheapest.get().costPerHp().words() + ".";
+        }
+        return free.map(paid ->
+                        "**" + paid.change() + "** made power and cost nothing; nothing paid for has shown its price.")
                 .orElseGet(this::noPrice);
     }
 
-    private String cheapest(Paid paid) {
-        return "The power bought at the best price so far is **" + paid.change() + "**: "
-                + paid.costPerHp().words() + ".";
+    private Stream<Paid> established(Predicate<Paid> which) {
+        return done.stream().filter(paid -> paid.costPerHp().established()).filter(which);
     }
 
     private String noPrice() {
