@@ -70,8 +70,17 @@ final class OpenCommand implements Callable<Integer> {
         Path readable = chosen.get();
         new SessionFolder(readable).read();
         Path own = tools.demos().holds(readable) ? tools.demos().copy(readable) : readable;
-        tools.preferences().write(preferences.withOpened(own));
+        remember(preferences.withOpened(own));
         display.open(tools, Optional.of(own));
+    }
+
+    /** Preferences that cannot be kept are no reason not to open a session. */
+    private void remember(Preferences preferences) {
+        try {
+            tools.preferences().write(preferences);
+        } catch (BadFileException bad) {
+            bad.problems().forEach(problem -> err().println(problem));
+        }
     }
 
     private void report(Optional<Path> chosen, Preferences preferences) throws BadFileException {

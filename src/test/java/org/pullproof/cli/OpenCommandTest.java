@@ -115,4 +115,13 @@ class OpenCommandTest {
         assertThat(told.err()).contains("preferences.json, line 1", "begin anew");
         assertThat(shown).hasSize(1);
     }
+
+    @Test
+    void preferencesThatCannotBeWrittenAreSaidAndStopNothing() throws Exception {
+        Files.writeString(folder.resolve("config"), "a file where the folder should be");
+        Outcome told = withDisplay.run("open", session("mine"));
+        assertThat(told.status()).isZero();
+        assertThat(told.err()).contains("the preferences could not be written");
+        assertThat(shown).hasSize(1);
+    }
 }
