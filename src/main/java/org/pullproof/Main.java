@@ -13,8 +13,6 @@ import org.pullproof.advice.NextStepRules;
 import org.pullproof.app.AddPulls;
 import org.pullproof.app.AddReadings;
 import org.pullproof.app.Appraise;
-import org.pullproof.app.AssessDyno;
-import org.pullproof.app.AssessHealth;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.app.CheckSession;
 import org.pullproof.app.ChooseProfile;
@@ -121,11 +119,9 @@ public final class Main {
                 new RecordAir(desk, readAir),
                 new AddPulls(desk, pullReader),
                 new ExcludePull(desk),
-                new AssessDyno(dyno),
                 new AddReadings(desk, new CsvFile(), Clock.system(ZoneId.systemDefault())),
                 new RecordReading(desk),
                 new RemoveReading(desk),
-                new AssessHealth(health),
                 new TickStep(desk, trade.stepGraphs()),
                 new RecordPlug(desk),
                 new RecordMoney(desk),

@@ -3,7 +3,6 @@ package org.pullproof.advice;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import org.pullproof.car.Fact;
 import org.pullproof.changes.ChangeJudge;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.dyno.DynoAssessor;
@@ -16,16 +15,12 @@ import org.pullproof.session.Session;
 import org.pullproof.tuneup.TuneUpAssessor;
 import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.units.Figures;
-import org.pullproof.units.Unit;
 import org.pullproof.worth.Spending;
 import org.pullproof.worth.WorthAssessor;
 import org.pullproof.worth.WorthFindings;
 
 /** Asks every room once what a session amounts to, and hands the answers on to the rooms that build on them. Immutable. */
 public final class Appraiser {
-    /** The smallest difference worth paying for while the owner has told none, percent (power-change.md 3). */
-    private static final double SMALLEST_DIFFERENCE_PERCENT = 1;
-
     private final HealthAssessor health;
     private final TuneUpAssessor tuneUp;
     private final DynoAssessor dyno;
@@ -67,7 +62,7 @@ public final class Appraiser {
                 session.changes(),
                 session.presentSetup(),
                 made.pulls(),
-                smallestDifference(session),
+                session.car().smallestDifferencePercent(),
                 figures);
         WorthFindings paid = worth.assess(
                 session.money(),
@@ -90,13 +85,6 @@ public final class Appraiser {
                 paid,
                 rules.choose(now),
                 StageWords.of(now, paid));
-    }
-
-    private static double smallestDifference(Session session) {
-        return session.car()
-                .quantity(Fact.SMALLEST_DIFFERENCE)
-                .map(told -> told.in(Unit.PERCENT))
-                .orElse(SMALLEST_DIFFERENCE_PERCENT);
     }
 
     private static List<Spending> changeCosts(Session session) {

@@ -51,8 +51,8 @@ final class CarAnswer {
         List<Access> levels = Arrays.asList(Access.values());
         Access next = levels.get(levels.indexOf(access) + 1);
         String when = access == Access.LOOK_ONLY ? "" : " **before you buy**";
-        return "With \"" + access.words() + "\" allowed, " + access.allows() + " can be done" + when + "; "
-                + next.allows() + " cannot.";
+        return "With \"" + access.words() + "\" allowed, " + access.allowsInSentence() + " can be done" + when + "; "
+                + next.allowsInSentence() + " cannot.";
     }
 
     /** A few words for the rail. */

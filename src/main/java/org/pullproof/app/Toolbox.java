@@ -17,11 +17,9 @@ import org.pullproof.files.ProfileShelf;
  * @param recordAir keeps a reading of the air
  * @param addPulls takes in pull files
  * @param excludePull takes a pull out of every judgement, with the reason
- * @param assessDyno tells what the pulls amount to
  * @param addReadings takes in a table of readings
  * @param recordReading keeps one reading
  * @param removeReading takes one reading away
- * @param assessHealth tells what the readings amount to
  * @param tickStep ticks steps of the tune-up
  * @param recordPlug keeps what is known of a plug
  * @param recordMoney keeps what is spent and what could be
@@ -41,11 +39,9 @@ public record Toolbox(
         RecordAir recordAir,
         AddPulls addPulls,
         ExcludePull excludePull,
-        AssessDyno assessDyno,
         AddReadings addReadings,
         RecordReading recordReading,
         RemoveReading removeReading,
-        AssessHealth assessHealth,
         TickStep tickStep,
         RecordPlug recordPlug,
         RecordMoney recordMoney,

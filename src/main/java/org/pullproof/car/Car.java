@@ -8,6 +8,7 @@ import org.pullproof.units.Dimension;
 import org.pullproof.units.Money;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.RpmRange;
+import org.pullproof.units.Unit;
 
 /**
  * The car around the engine. What is not known is absent, never a default.
@@ -16,6 +17,8 @@ import org.pullproof.units.RpmRange;
  * @param facts what was told, each text as typed and checked by {@link #with}
  */
 public record Car(String name, Map<Fact, String> facts) {
+    private static final double SMALLEST_UNLESS_TOLD = 1;
+
     public Car {
         if (name.isBlank()) {
             throw new IllegalArgumentException("A car has a name");
@@ -97,6 +100,15 @@ public record Car(String name, Map<Fact, String> facts) {
     public Optional<Quantity> quantity(Fact fact) {
         Dimension dimension = fact.kind() == Fact.Kind.PERCENT ? Dimension.SHARE : Dimension.LENGTH;
         return told(fact).map(text -> Quantity.parse(text, dimension));
+    }
+
+    /**
+     * The smallest difference of power worth paying for, percent: as told, else 1 % (judgement, see docs/methods/changes.md).
+     */
+    public double smallestDifferencePercent() {
+        return quantity(Fact.SMALLEST_DIFFERENCE)
+                .map(told -> told.in(Unit.PERCENT))
+                .orElse(SMALLEST_UNLESS_TOLD);
     }
 
     public Optional<Money> money(Fact fact) {

@@ -112,7 +112,7 @@ final class AddPullsCommand implements Callable<Integer> {
 
     private List<PullFindings> findings(AddPulls.Outcome outcome) {
         List<String> ids = outcome.added().stream().map(Pull::id).toList();
-        return tools.assessDyno().of(outcome.open(), output.figures(tools)).pulls().stream()
+        return tools.appraise().of(outcome.open(), output.figures(tools)).dyno().pulls().stream()
                 .filter(pull -> ids.contains(pull.pull().id()))
                 .toList();
     }

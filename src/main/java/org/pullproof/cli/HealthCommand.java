@@ -40,7 +40,8 @@ final class HealthCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Figures figures = output.figures(tools);
-        HealthFindings findings = tools.assessHealth().of(tools.desk().open(session), figures);
+        HealthFindings findings =
+                tools.appraise().of(tools.desk().open(session), figures).health();
         if (output.json()) {
             output.print(json(findings));
         } else {

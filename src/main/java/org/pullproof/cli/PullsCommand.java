@@ -40,7 +40,7 @@ final class PullsCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         OpenSession open = tools.desk().open(session);
         Figures figures = output.figures(tools);
-        DynoFindings found = tools.assessDyno().of(open, figures);
+        DynoFindings found = tools.appraise().of(open, figures).dyno();
         PullPrinter printer = new PullPrinter(open.session(), figures);
         output.complain(open.problems());
         if (wanted.isPresent()) {

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.pullproof.advice.Appraisal;
-import org.pullproof.car.Fact;
 import org.pullproof.changes.Call;
 import org.pullproof.changes.Change;
 import org.pullproof.changes.ChangeLedger;
@@ -33,9 +32,6 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
     private static final double STRIP_HEIGHT = 40;
     private static final double RESIDUALS_HEIGHT = 170;
     private static final double AXIS_HEIGHT = 16;
-
-    /** Smallest difference worth paying for where the owner told none, percent (power-change method, section 3). */
-    private static final double SMALLEST_UNLESS_TOLD = 1;
 
     /** The ledger; nothing before a change is judged. */
     Optional<Section> inShort() {
@@ -82,7 +78,8 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
 
     private Block changes(ChangeLedger ledger) {
         String power = wording.unit(Shown.POWER);
-        IntervalStrip strips = new IntervalStrip(ledger.changes(), smallest(), STRIP_WIDTH);
+        IntervalStrip strips =
+                new IntervalStrip(ledger.changes(), appraisal.session().car().smallestDifferencePercent(), STRIP_WIDTH);
         return new Block.Table(
                 "changes",
                 "",
@@ -114,15 +111,6 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
 
     private static Cell call(Call call, String sentence) {
         return Cell.words(capital(call.words()) + ". " + sentence).marked(CallMark.of(call));
-    }
-
-    private double smallest() {
-        return appraisal
-                .session()
-                .car()
-                .quantity(Fact.SMALLEST_DIFFERENCE)
-                .map(told -> told.si() * 100)
-                .orElse(SMALLEST_UNLESS_TOLD);
     }
 
     private static String capital(String words) {

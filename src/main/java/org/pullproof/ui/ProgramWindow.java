@@ -25,7 +25,7 @@ import org.pullproof.files.Preferences;
 import org.pullproof.files.ProgramVersion;
 import org.pullproof.ui.car.CarSheet;
 import org.pullproof.ui.car.CarViewModel;
-import org.pullproof.ui.dynoday.WindowFileChooser;
+import org.pullproof.ui.dynoday.PullFileChooser;
 import org.pullproof.ui.shell.FxRunner;
 import org.pullproof.ui.shell.Keys;
 import org.pullproof.ui.shell.Look;
@@ -47,6 +47,7 @@ final class ProgramWindow {
     private final Toolbox tools;
     private final Cautions cautions;
     private final Stage stage;
+    private final PullFileChooser pullFiles;
     private final Clock clock;
     private final FxRunner runner = new FxRunner();
     private final Look look;
@@ -54,10 +55,11 @@ final class ProgramWindow {
     private Optional<SessionViewModel> shown = Optional.empty();
     private Optional<Keys> keys = Optional.empty();
 
-    ProgramWindow(Toolbox tools, Cautions cautions, Stage stage, Clock clock) {
+    ProgramWindow(Toolbox tools, Cautions cautions, Stage stage, PullFileChooser pullFiles, Clock clock) {
         this.tools = tools;
         this.cautions = cautions;
         this.stage = stage;
+        this.pullFiles = pullFiles;
         this.clock = clock;
         Preferences liked = tools.preferences().read().preferences();
         this.look = new Look(liked.units(), liked.night());
@@ -218,6 +220,7 @@ final class ProgramWindow {
         shown = Optional.of(model);
         keys = Optional.of(new Keys(view, model, () -> report.save(model)));
         root(view, loaded.open().session().car().name() + " – Pullproof");
+        view.focusSheet();
         loaded.open().problems().stream().findFirst().ifPresent(problem -> model.say(problem.toString()));
         prefer(preferences -> preferences.withOpened(loaded.open().folder()));
     }
@@ -226,7 +229,7 @@ final class ProgramWindow {
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new CarSheet(new CarViewModel(model, tools.setFacts(), tools.chooseProfile(), profiles())));
         sheets.add(new TuneUpSheet(new TuneUpViewModel(model, tools.tickStep(), tools.recordPlug(), clock)));
-        sheets.addAll(new MeasuringSheets(tools, cautions, new WindowFileChooser(scene::getWindow), clock).of(model));
+        sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, clock).of(model));
         return sheets;
     }
 }

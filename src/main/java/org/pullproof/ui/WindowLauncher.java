@@ -11,6 +11,7 @@ import javafx.stage.Stage;
 import org.pullproof.advice.Cautions;
 import org.pullproof.app.Toolbox;
 import org.pullproof.app.Window;
+import org.pullproof.ui.dynoday.WindowFileChooser;
 import org.pullproof.ui.parts.Fonts;
 
 /** Starts JavaFX and shows the window. */
@@ -33,7 +34,7 @@ public final class WindowLauncher implements Window {
         Platform.startup(() -> {
             Fonts.load();
             Stage stage = new Stage();
-            ProgramWindow window = new ProgramWindow(tools, cautions, stage, clock);
+            ProgramWindow window = new ProgramWindow(tools, cautions, stage, new WindowFileChooser(() -> stage), clock);
             stage.showingProperty().addListener((of, before, showing) -> {
                 if (!showing) {
                     closed.countDown();

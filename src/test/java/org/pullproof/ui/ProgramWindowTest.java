@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -42,7 +43,11 @@ class ProgramWindowTest {
         Fonts.load();
         TradeFiles trade = new TradeFiles();
         new ProgramWindow(
-                        tools, new Cautions(trade.cautions(), trade.lastCaution()), stage, Clock.system(ZoneOffset.UTC))
+                        tools,
+                        new Cautions(trade.cautions(), trade.lastCaution()),
+                        stage,
+                        List::of,
+                        Clock.system(ZoneOffset.UTC))
                 .show(Optional.empty());
     }
 

@@ -19,6 +19,7 @@ final class AccessList extends ListView<Access> {
     private static final double WORDS = 110;
 
     private final CarViewModel model;
+    private Optional<Access> asked = Optional.empty();
 
     AccessList(CarViewModel model) {
         super(javafx.collections.FXCollections.observableList(Arrays.asList(Access.values())));
@@ -34,14 +35,24 @@ final class AccessList extends ListView<Access> {
     }
 
     private void choose(@Nullable Access chosen) {
-        if (chosen != null) {
+        if (chosen != null && !Optional.of(chosen).equals(asked.or(this::told))) {
+            asked = Optional.of(chosen);
             model.permit(chosen);
         }
     }
 
+    private Optional<Access> told() {
+        return model.session().car().access();
+    }
+
+    /** While an answer of before comes late, the choice stays where the person has moved it. */
     void show() {
-        Optional<Access> told = model.session().car().access();
-        told.ifPresentOrElse(getSelectionModel()::select, getSelectionModel()::clearSelection);
+        if (asked.isPresent() && !asked.equals(told())) {
+            refresh();
+            return;
+        }
+        asked = Optional.empty();
+        told().ifPresentOrElse(getSelectionModel()::select, getSelectionModel()::clearSelection);
         refresh();
     }
 

@@ -86,9 +86,7 @@ public final class CarViewModel {
     }
 
     void permit(Access access) {
-        if (!session().car().access().equals(java.util.Optional.of(access))) {
-            model.act(open -> setFacts.set(open, Map.of(Fact.ACCESS.key(), access.key())));
-        }
+        model.act(open -> setFacts.set(open, Map.of(Fact.ACCESS.key(), access.key())));
     }
 
     void runs(Runs runs) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.pullproof.app.ChangeSetup;
-import org.pullproof.car.Fact;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.changes.JudgedChange;
 import org.pullproof.drawing.IntervalStrip;
@@ -19,9 +18,6 @@ import org.pullproof.units.Money;
 
 /** State and decisions of the sheet Changes: the ledger, and the step to another setup. */
 public final class ChangesViewModel {
-    /** The smallest difference worth paying for where the owner said none, percent (method of the judge). */
-    private static final double SMALLEST_UNLESS_TOLD = 1;
-
     private final SessionViewModel model;
     private final ChangeActs acts;
     private final Clock clock;
@@ -62,11 +58,7 @@ public final class ChangesViewModel {
     }
 
     public double smallestPercent() {
-        return model.session()
-                .car()
-                .quantity(Fact.SMALLEST_DIFFERENCE)
-                .map(told -> told.si() * 100)
-                .orElse(SMALLEST_UNLESS_TOLD);
+        return model.session().car().smallestDifferencePercent();
     }
 
     /** Strips over one shared axis. */

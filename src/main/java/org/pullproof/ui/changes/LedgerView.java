@@ -1,7 +1,7 @@
 package org.pullproof.ui.changes;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -17,9 +17,11 @@ import org.pullproof.drawing.CallMark;
 import org.pullproof.ui.parts.DrawingView;
 import org.pullproof.ui.parts.Labels;
 
-/** The ledger: change, interval, call with its shape and sentence, cost. Up and down move from row to row. */
+/** The ledger: change, interval, call with its shape and sentence, cost. Up and down move from row to row; Tab leaves it. */
 final class LedgerView extends VBox {
     private final ChangesViewModel model;
+    private final List<Region> rows = new ArrayList<>();
+    private int chosen;
 
     LedgerView(ChangesViewModel model) {
         this.model = model;
@@ -29,13 +31,26 @@ final class LedgerView extends VBox {
     }
 
     void show() {
-        getChildren().setAll(head());
-        model.rows().forEach(row -> getChildren().add(row(row)));
+        boolean held = rows.stream().anyMatch(Node::isFocused);
+        rows.clear();
+        model.rows().forEach(row -> rows.add(row(row)));
         model.baselineToNow().ifPresent(row -> {
             Region last = row(row);
             last.getStyleClass().add("baseline");
-            getChildren().add(last);
+            rows.add(last);
         });
+        getChildren().setAll(head());
+        getChildren().addAll(rows);
+        choose(chosen);
+        if (held) {
+            rows.get(chosen).requestFocus();
+        }
+    }
+
+    /** One row holds the place in the order of Tab, so that ten changes are not ten stops. */
+    private void choose(int row) {
+        chosen = Math.max(0, Math.min(rows.size() - 1, row));
+        rows.forEach(each -> each.setFocusTraversable(rows.indexOf(each) == chosen));
     }
 
     private Region head() {
@@ -61,11 +76,13 @@ final class LedgerView extends VBox {
         HBox line = new HBox(left(words), interval(row), right(call(row)), cost(Labels.whole(row.cost(), "narrow")));
         line.getStyleClass().add("ledger-row");
         line.setMinHeight(USE_PREF_SIZE);
-        line.setFocusTraversable(true);
         line.setAccessibleRole(AccessibleRole.TABLE_ROW);
         line.setAccessibleText(
                 row.what() + ", " + row.steps() + ": " + row.call().words() + ". " + row.sentence());
-        line.setOnMousePressed(pressed -> line.requestFocus());
+        line.setOnMousePressed(pressed -> {
+            choose(rows.indexOf(line));
+            line.requestFocus();
+        });
         return line;
     }
 
@@ -115,15 +132,11 @@ final class LedgerView extends VBox {
 
     private void key(KeyEvent key) {
         int step = key.getCode() == KeyCode.DOWN ? 1 : key.getCode() == KeyCode.UP ? -1 : 0;
-        if (step == 0) {
+        if (step == 0 || rows.isEmpty()) {
             return;
         }
-        List<Node> rows =
-                getChildren().stream().filter(Node::isFocusTraversable).toList();
-        Optional<Node> focused = rows.stream().filter(Node::isFocused).findFirst();
-        focused.map(rows::indexOf)
-                .map(at -> Math.max(0, Math.min(rows.size() - 1, at + step)))
-                .ifPresent(at -> rows.get(at).requestFocus());
+        choose(chosen + step);
+        rows.get(chosen).requestFocus();
         key.consume();
     }
 }

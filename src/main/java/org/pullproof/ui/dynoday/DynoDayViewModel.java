@@ -21,6 +21,7 @@ import org.pullproof.drawing.PowerChart;
 import org.pullproof.dyno.PullFindings;
 import org.pullproof.engine.Setup;
 import org.pullproof.session.Problem;
+import org.pullproof.session.Session;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.units.Dimension;
 import org.pullproof.units.Figures;
@@ -71,8 +72,18 @@ public final class DynoDayViewModel {
         this.acts = acts;
         this.clock = clock;
         this.air = new AirEntry(correction, check, this::elevation);
-        setup.set(model.session().present().name());
-        chosen.set(model.session().presentSetup());
+        followPresent(model.session());
+        model.appraisalProperty().addListener((of, before, after) -> {
+            if (!before.session().presentSetup().equals(after.session().presentSetup())) {
+                followPresent(after.session());
+            }
+        });
+    }
+
+    /** Pulls are most likely made on what the engine is set to now. */
+    private void followPresent(Session session) {
+        setup.set(session.present().name());
+        chosen.set(session.presentSetup());
     }
 
     SessionViewModel model() {

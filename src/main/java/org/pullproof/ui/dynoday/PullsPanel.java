@@ -39,9 +39,9 @@ final class PullsPanel extends VBox {
         table.setAccessibleText("Pulls");
         table.getColumns().add(Tables.nodes("", 34, this::line));
         table.getColumns().add(Tables.words("Pull", 90, Row::name));
-        table.getColumns().add(Tables.words("at", 40, Row::time));
-        table.getColumns().add(Tables.figures("band", 50, Row::band));
-        table.getColumns().add(Tables.words("flag", 64, Row::flag));
+        table.getColumns().add(Tables.words("at", 42, Row::time));
+        table.getColumns().add(Tables.figures("band", 62, Row::band));
+        table.getColumns().add(Tables.words("flag", 50, Row::flag));
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
         table.setRowFactory(of -> new PullRow());
         table.getSelectionModel().selectedItemProperty().addListener((of, before, row) -> selected(row));

@@ -4,7 +4,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntConsumer;
+import javafx.event.Event;
 import javafx.geometry.Insets;
+import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
@@ -17,7 +19,7 @@ import org.pullproof.engine.Bank;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.ui.parts.DrawingView;
 
-/** The tiles at the places of their cylinders. Arrows move by place on the plan, Enter opens the cylinder. */
+/** The tiles at the places of their cylinders. Arrows move by place on the plan, Enter or a figure types its reading. */
 final class EngineTiles extends VBox {
     private static final double STAGGER = 42;
     private static final double WIDEST = 240;
@@ -40,6 +42,7 @@ final class EngineTiles extends VBox {
         crank.getStyleClass().add("crank");
         build();
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        addEventHandler(KeyEvent.KEY_TYPED, this::figure);
     }
 
     /** Lays the tiles out anew when the car got another engine. */
@@ -99,6 +102,17 @@ final class EngineTiles extends VBox {
 
     Region tile(int cylinder) {
         return java.util.Objects.requireNonNull(tiles.get(cylinder), "no such cylinder");
+    }
+
+    /** A figure typed over a tile goes into the field of its reading. */
+    private void figure(KeyEvent typed) {
+        boolean digit = typed.getCharacter().chars().anyMatch(Character::isDigit);
+        if (digit && !typed.isShortcutDown()) {
+            open.accept(model.entry().cylinderProperty().get());
+            Node field = getScene().getFocusOwner();
+            Event.fireEvent(field, typed.copyFor(field, field));
+            typed.consume();
+        }
     }
 
     private void key(KeyEvent key) {

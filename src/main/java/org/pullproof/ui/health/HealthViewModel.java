@@ -129,8 +129,8 @@ public final class HealthViewModel {
         return new Row(
                 reading,
                 reading.test().words(),
-                ReadingWords.value(reading),
-                ReadingWords.how(reading),
+                ReadingAsTyped.value(reading),
+                ReadingAsTyped.how(reading),
                 reading.time().format(TAKEN));
     }
 

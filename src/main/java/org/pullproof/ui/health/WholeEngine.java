@@ -30,7 +30,7 @@ public record WholeEngine(TestKind test, String name, String value, boolean know
         Optional<String> last = findings.engineSigns().stream()
                 .filter(sign -> sign.test() == test)
                 .reduce((before, after) -> after)
-                .map(ReadingWords::value);
+                .map(ReadingAsTyped::value);
         return new WholeEngine(test, test.words(), last.orElse(Tile.NOT_MEASURED), last.isPresent(), hint(test));
     }
 

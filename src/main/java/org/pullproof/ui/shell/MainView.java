@@ -100,7 +100,8 @@ public final class MainView extends BorderPane {
         focusSheet();
     }
 
-    private void focusSheet() {
+    /** Gives the sheet being shown the keyboard. */
+    public void focusSheet() {
         applyCss();
         layout();
         if (!Focus.into(body)) {

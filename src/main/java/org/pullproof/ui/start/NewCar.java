@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -39,23 +40,10 @@ public final class NewCar extends VBox {
         super(10);
         this.parent = parent;
         getStyleClass().add("title-ways");
-        engines.getItems().setAll(profiles);
-        engines.setCellFactory(list -> new EngineCell());
-        engines.getSelectionModel().select(0);
-        engines.setAccessibleText("Engine");
-        VBox.setVgrow(engines, Priority.ALWAYS);
         name.setAccessibleText("Name of the car");
         name.textProperty().addListener((of, before, now) -> suggestFolder(now));
         folder.setAccessibleText("Folder of the session");
-        HBox.setHgrow(folder, Priority.ALWAYS);
-        Button choose = Actions.plain("Choose folder", "");
-        choose.setOnAction(pressed -> chooser.get().ifPresent(path -> folder.setText(path.toString())));
-        Button begin = Actions.go("Begin", "Enter");
-        begin.setDefaultButton(true);
-        begin.setOnAction(pressed -> begin(begun));
-        Button cancel = Actions.plain("Back", "Esc");
-        cancel.setCancelButton(true);
-        cancel.setOnAction(pressed -> back.run());
+        offer(profiles, begun);
         getChildren()
                 .setAll(
                         Labels.whole("Begin with your own car", "title"),
@@ -64,10 +52,45 @@ public final class NewCar extends VBox {
                         Labels.section("Which engine is it?", "arrows choose; it can be changed later"),
                         engines,
                         Labels.whole("Where is its session kept?", "section"),
-                        new HBox(8, folder, choose),
+                        folderLine(chooser),
                         problem,
-                        begin,
-                        cancel);
+                        beginButton(begun),
+                        backButton(back));
+    }
+
+    private void offer(List<EngineProfile> profiles, Begun begun) {
+        engines.getItems().setAll(profiles);
+        engines.setCellFactory(list -> new EngineCell());
+        engines.getSelectionModel().select(0);
+        engines.setAccessibleText("Engine");
+        VBox.setVgrow(engines, Priority.ALWAYS);
+        // a list keeps Enter to itself, so the default button would not hear it
+        engines.setOnKeyPressed(key -> {
+            if (key.getCode() == KeyCode.ENTER) {
+                begin(begun);
+            }
+        });
+    }
+
+    private HBox folderLine(Supplier<Optional<Path>> chooser) {
+        Button choose = Actions.plain("Choose folder", "");
+        choose.setOnAction(pressed -> chooser.get().ifPresent(path -> folder.setText(path.toString())));
+        HBox.setHgrow(folder, Priority.ALWAYS);
+        return new HBox(8, folder, choose);
+    }
+
+    private Button beginButton(Begun begun) {
+        Button begin = Actions.go("Begin", "Enter");
+        begin.setDefaultButton(true);
+        begin.setOnAction(pressed -> begin(begun));
+        return begin;
+    }
+
+    private static Button backButton(Runnable back) {
+        Button cancel = Actions.plain("Back", "Esc");
+        cancel.setCancelButton(true);
+        cancel.setOnAction(pressed -> back.run());
+        return cancel;
     }
 
     private void suggestFolder(String typed) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.pullproof.car.Fact;
+import org.pullproof.engine.Setup;
 import org.pullproof.session.Edit;
 import org.pullproof.ui.DynoFixture;
 import org.pullproof.ui.SheetFixture;
@@ -177,5 +178,16 @@ class DynoDayViewModelTest {
         DynoDayViewModel day = DynoPictures.model(SheetFixture.model(DynoFixture.open(), DynoFixture::appraise), acts);
 
         assertThat(day.table().lines()).hasSize(12).anyMatch(line -> line.endsWith("belt slipped"));
+    }
+
+    @Test
+    void filesAreTakenInForTheSetupTheEngineIsInNow() {
+        assertThat(model.setupProperty().get()).isEqualTo("as found");
+
+        Setup next = Setup.named("timing-32", "timing 32");
+        session.act(open -> UiFixture.after(
+                open, new Edit("Change", now -> now.withSetups(List.of(now.present(), next), "timing-32", List.of()))));
+
+        assertThat(model.setupProperty().get()).isEqualTo("timing 32");
     }
 }

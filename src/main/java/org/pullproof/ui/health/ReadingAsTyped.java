@@ -12,8 +12,8 @@ import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 
 /** A reading in words: what was read, as typed, and how it was made. */
-final class ReadingWords {
-    private ReadingWords() {}
+final class ReadingAsTyped {
+    private ReadingAsTyped() {}
 
     /** What was read: "158 psi, first stroke 85 psi". */
     static String value(Reading reading) {
@@ -29,10 +29,10 @@ final class ReadingWords {
         }
         if (reading instanceof Reading.Leakdown leakdown) {
             return leak(leakdown.value())
-                    + leakdown.air().map(ReadingWords::air).orElse("");
+                    + leakdown.air().map(ReadingAsTyped::air).orElse("");
         }
         if (reading instanceof Reading.Sign sign) {
-            return sign.figure().map(ReadingWords::shown).or(sign::word).orElse("");
+            return sign.figure().map(ReadingAsTyped::shown).or(sign::word).orElse("");
         }
         return ((Reading.Work) reading).what();
     }

@@ -1,0 +1,170 @@
+package org.pullproof.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.pullproof.ui.WindowRobot.until;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.TimeoutException;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.pullproof.HeadlessFx;
+import org.pullproof.advice.Cautions;
+import org.pullproof.files.TradeFiles;
+import org.pullproof.session.Session;
+import org.pullproof.testing.Tools;
+import org.pullproof.ui.parts.Fonts;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+/** A car of one's own, from nothing to its worth, by keys alone; only the pull files are handed in by a stand-in. */
+@ExtendWith({HeadlessFx.class, ApplicationExtension.class})
+class NewCarWalkTest {
+    private final Deque<Path> pulls = new ArrayDeque<>();
+    private Stage stage;
+    private Path home;
+    private org.pullproof.app.Toolbox tools;
+
+    @Start
+    void start(Stage shown) throws IOException {
+        stage = shown;
+        home = Files.createTempDirectory("pullproof-walk");
+        tools = Tools.with(home);
+        Fonts.load();
+        TradeFiles trade = new TradeFiles();
+        new ProgramWindow(
+                        tools,
+                        new Cautions(trade.cautions(), trade.lastCaution()),
+                        stage,
+                        () -> List.of(pulls.remove()),
+                        Clock.system(ZoneOffset.UTC))
+                .show(Optional.empty());
+    }
+
+    private Path folder() {
+        return home.resolve("barn-find");
+    }
+
+    private Session kept() throws IOException {
+        return tools.desk().open(folder()).session();
+    }
+
+    /** An invented pull of an in-line four: a smooth curve, times a level. */
+    private Path pull(int number, double level) throws IOException {
+        String rows = IntStream.rangeClosed(0, 80)
+                .mapToObj(step -> 2000 + 50 * step)
+                .map(rpm ->
+                        String.format(Locale.ROOT, "%d,%.3f", rpm, level * (40 + 60 * Math.sin((rpm - 1500) / 3200.0))))
+                .collect(Collectors.joining("\n", "rpm,power hp\n", "\n"));
+        return Files.writeString(home.resolve("pull-" + number + ".csv"), rows);
+    }
+
+    private void begin(WindowRobot person) throws TimeoutException {
+        person.control(KeyCode.N);
+        person.type("barn find");
+        person.key(KeyCode.TAB, KeyCode.TAB);
+        person.control(KeyCode.A);
+        person.type(folder().toString());
+        person.back();
+        person.key(KeyCode.DOWN, KeyCode.DOWN, KeyCode.DOWN, KeyCode.DOWN, KeyCode.DOWN, KeyCode.DOWN, KeyCode.ENTER);
+        until(() -> stage.getTitle().startsWith("barn find"));
+    }
+
+    private static void tellTheCar(WindowRobot person) {
+        person.key(KeyCode.DOWN, KeyCode.DOWN, KeyCode.DOWN, KeyCode.DOWN);
+        person.untilAnswer("\"drive it\" allowed");
+        person.key(KeyCode.TAB, KeyCode.SPACE);
+        person.untilAnswer("A running 2.0 L in-line 4");
+    }
+
+    private static void readTheBalance(WindowRobot person) {
+        person.control(KeyCode.ENTER);
+        for (String drop : List.of("118", "121", "6", "115")) {
+            person.type(drop);
+            person.key(KeyCode.ENTER);
+        }
+        person.untilAnswer("Cylinder 3 is in doubt");
+    }
+
+    private static void typeTheAir(WindowRobot person) {
+        person.control(KeyCode.DIGIT4);
+        person.key(KeyCode.TAB, KeyCode.TAB);
+        person.type("29.10");
+        person.key(KeyCode.TAB);
+        person.type("81");
+        person.key(KeyCode.TAB);
+        person.type("55");
+        person.key(KeyCode.ENTER);
+        person.untilAnswer("take in the first pull");
+    }
+
+    private void pullTwice(WindowRobot person, int number, double level) throws IOException, TimeoutException {
+        for (int each : new int[] {number, number + 1}) {
+            pulls.add(pull(each, level * (1 + 0.001 * each % 0.003)));
+            person.control(KeyCode.DIGIT4);
+            person.control(KeyCode.I);
+            until(() -> pullsKept() == each);
+        }
+    }
+
+    private long pullsKept() {
+        try {
+            return kept().days().stream().mapToLong(day -> day.pulls().size()).sum();
+        } catch (IOException unreadable) {
+            throw new java.io.UncheckedIOException(unreadable);
+        }
+    }
+
+    private static void changeTo(WindowRobot person, String setup, String what) {
+        person.type(setup);
+        person.key(KeyCode.TAB, KeyCode.TAB);
+        person.type(what);
+        person.key(KeyCode.ENTER);
+    }
+
+    @Test
+    void aCarGoesFromNothingToItsWorthByKeysAlone(FxRobot robot) throws IOException, TimeoutException {
+        WindowRobot person = new WindowRobot(robot);
+        begin(person);
+        tellTheCar(person);
+        readTheBalance(person);
+        typeTheAir(person);
+        pullTwice(person, 1, 1);
+        person.control(KeyCode.DIGIT5);
+        changeTo(person, "timing 32", "total timing 26 to 32");
+        until(() -> present().equals("timing 32"));
+        pullTwice(person, 3, 1.04);
+        person.control(KeyCode.DIGIT5);
+        // the ledger of changes comes first now
+        person.key(KeyCode.TAB);
+        changeTo(person, "as found", "back");
+        until(() -> present().equals("as found"));
+        pullTwice(person, 5, 1);
+        person.control(KeyCode.DIGIT5);
+        person.untilAnswer("One gain. Total timing 26 to 32 made");
+        assertThat(kept().changes()).hasSize(2);
+        person.control(KeyCode.DIGIT6);
+        assertThat(person.answer()).isNotBlank();
+    }
+
+    private String present() {
+        try {
+            return kept().present().name();
+        } catch (IOException unreadable) {
+            throw new java.io.UncheckedIOException(unreadable);
+        }
+    }
+}
