@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.pullproof.engine.Bank;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.engine.FiringOrder;
@@ -12,6 +13,7 @@ import org.pullproof.engine.Geometry;
 import org.pullproof.engine.Ignition;
 import org.pullproof.engine.Known;
 import org.pullproof.engine.Layout;
+import org.pullproof.engine.OtherEngine;
 import org.pullproof.engine.PlugSpec;
 import org.pullproof.engine.Rotor;
 import org.pullproof.units.Dimension;
@@ -27,6 +29,9 @@ final class ProfileJson {
 
     static EngineProfile read(JsonPlace place) throws BadFileException {
         DocumentFormat.require(place, FORMAT);
+        for (String key : List.of("name", "layout", "cycle", "ignition", "fuel")) {
+            refuseOther(place, key);
+        }
         place.onlyKeys(
                 "format",
                 "id",
@@ -81,6 +86,14 @@ final class ProfileJson {
                 interference,
                 steps,
                 sources));
+    }
+
+    /** An engine of another kind is told so, and not that one of its words is unknown. */
+    private static void refuseOther(JsonPlace place, String key) throws BadFileException {
+        Optional<OtherEngine> other = place.maybe(key, JsonPlace::text).flatMap(OtherEngine::namedIn);
+        if (other.isPresent()) {
+            throw place.at(key).problem(other.get().sentence());
+        }
     }
 
     private static Bank bank(JsonPlace place) throws BadFileException {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pullproof.health.compression.Comparison;
 import org.pullproof.health.compression.Levels;
+import org.pullproof.health.compression.OilVolume;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Shown;
 
@@ -78,15 +79,15 @@ final class CompressionJudge {
     }
 
     /**
-     * How much more the wet reading rose than those of the level cylinders, percent of the dry reading; without a level cylinder
-     * read wet, how much it rose.
+     * How much more the wet reading rose than oil that seals nothing explains, percent of the dry reading: than those of the
+     * level cylinders read wet, else than the volume of the oil makes by geometry.
      */
     OptionalDouble netOilGain(int cylinder) {
         OptionalDouble own = oilGain(cylinder);
         double ofLevel = controls(cylinder).stream()
                 .mapToDouble(other -> oilGain(other).orElse(0))
                 .average()
-                .orElse(0);
+                .orElseGet(() -> OilVolume.gainPercent(evidence.profile().geometry(), OilVolume.UNLESS_RECORDED));
         return own.isPresent() ? OptionalDouble.of(own.getAsDouble() - ofLevel) : own;
     }
 

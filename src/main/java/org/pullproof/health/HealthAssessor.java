@@ -131,6 +131,7 @@ public final class HealthAssessor {
     private List<String> remarks(Evidence evidence, EngineJudge engine) {
         List<String> remarks = new ArrayList<>(evidence.comparison().takenAsAlike());
         slowCranking(evidence).ifPresent(remarks::add);
+        remarks.addAll(new CompressionNotes(evidence).all());
         AltitudeNote.of(evidence, limits).ifPresent(remarks::add);
         oneRoundOnly(evidence).ifPresent(remarks::add);
         remarks.addAll(supplyNotRecorded(evidence));

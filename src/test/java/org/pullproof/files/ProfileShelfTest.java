@@ -46,6 +46,21 @@ class ProfileShelfTest {
         assertThat(new ProfileShelf(PROFILES).find(mine.toString()).cylinders()).isEqualTo(4);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "\"carburettor\", \"diesel\", fuel, a diesel engine has other pressures",
+        "\"layout\": \"v\", \"layout\": \"rotary\", layout, a rotary engine has faces",
+        "\"fuel\":, '\"cycle\": \"two-stroke\", \"fuel\":', cycle, a two-stroke engine has ports",
+        "\"carburettor\", \"port injection and hybrid drive\", fuel, its voltage kills"
+    })
+    void anEngineOfAnotherKindIsRefusedWithTheReason(String find, String replacement, String key, String reason)
+            throws Exception {
+        assertThat(refused(find, replacement))
+                .hasMessageContaining("mine.json, " + key)
+                .hasMessageContaining("four-stroke engines with spark ignition")
+                .hasMessageContaining(reason);
+    }
+
     @ParameterizedTest(name = "{0} → {1}: {2}")
     @CsvSource(
             delimiter = '|',

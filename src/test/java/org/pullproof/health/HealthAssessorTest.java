@@ -368,4 +368,28 @@ class HealthAssessorTest {
         assertThat(assess(V8, more)).isNotEqualTo(assess(V8, readings));
         assertThat(assess(V8, more.subList(0, readings.size()))).isEqualTo(assess(V8, readings));
     }
+
+    /** Bank 1 3 5 7: 158, 155, 157, 159; bank 2 4 6 8: 162, 160, 163, 156; by hand 3.0 apart, pooled s 2.5, t(0.95, 6) 1.943, so ± 3.4. */
+    @Test
+    void banksAreComparedByTheScatterInsideThem() {
+        assertThat(said(assess(V8, table("d1-sound-v8.csv"))).replace('\u00a0', ' '))
+                .contains("3 psi ± 3 (90 %) more than bank", "which the scatter inside the banks explains");
+    }
+
+    @Test
+    void aRangeToExpectIsSaidAndCalledNoLimit() {
+        assertThat(said(assess(V8, table("d1-sound-v8.csv")))).contains("a range to expect, not a limit");
+    }
+
+    @Test
+    void theWetTestOfAFlatEngineIsCalledNotDecisive() {
+        EngineProfile flat = Tools.profile("flat4-coil-on-plug");
+        assertThat(said(assess(
+                        flat,
+                        "test,cylinder,value",
+                        "compression-dry,1,150psi",
+                        "compression-dry,2,150psi",
+                        "compression-wet,1,160psi")))
+                .contains("not decisive in a flat engine");
+    }
 }

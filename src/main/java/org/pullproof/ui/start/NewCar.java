@@ -15,6 +15,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.pullproof.engine.EngineProfile;
+import org.pullproof.engine.OtherEngine;
 import org.pullproof.ui.parts.Actions;
 import org.pullproof.ui.parts.Labels;
 
@@ -51,6 +52,7 @@ public final class NewCar extends VBox {
                         name,
                         Labels.section("Which engine is it?", "arrows choose; it can be changed later"),
                         engines,
+                        Labels.wrapped(OtherEngine.allInOneSentence(), "caption"),
                         Labels.whole("Where is its session kept?", "section"),
                         folderLine(chooser),
                         problem,
