@@ -38,7 +38,11 @@ public final class HealthLimitsFile {
                 value(file, "deadDrop"),
                 value(file, "oilFailsPsi"),
                 value(file, "oilPlainPsi"),
-                value(file, "lowHump"));
+                value(file, "lowHump"),
+                value(file, "chainSlack"),
+                value(file, "chargingFrom"),
+                value(file, "chargingTo"),
+                value(file, "misfireShare"));
     }
 
     private static double value(JsonPlace file, String key) throws BadFileException {

@@ -29,8 +29,20 @@ final class CylinderSigns {
         return switch (evidence.word(cylinder, TestKind.LASH).orElse("")) {
             case "tight" -> Optional.of("its lash is tight");
             case "loose" -> Optional.of("its lash is loose");
-            default -> lowHump(evidence, cylinder, limits).map(percent -> "low starter hump");
+            default ->
+                lowHump(evidence, cylinder, limits)
+                        .map(percent -> "low starter hump")
+                        .or(() -> misfires(evidence, cylinder, limits));
         };
+    }
+
+    /** A cylinder that makes most of the misfires the engine's computer counted. */
+    private static Optional<String> misfires(Evidence evidence, int cylinder, HealthLimits limits) {
+        return evidence.sign(cylinder, TestKind.MISFIRES)
+                .flatMap(Reading.Sign::figure)
+                .map(figure -> 100 * figure.si())
+                .filter(percent -> percent > limits.misfireShare())
+                .map(percent -> Figures.percent(percent, 0) + " of the misfires counted are its own");
     }
 
     /** A hump of starter current says nothing where the compression itself was read. */

@@ -86,7 +86,36 @@ final class EngineJudge {
                 .ifPresent(sign -> doubts.add(Ground.doubts(
                         "blue smoke under load", "Blue smoke under load speaks for worn rings; leak-down tells.")));
         of(TestKind.VACUUM).flatMap(Reading.Sign::word).ifPresent(word -> doubts.add(vacuum(word)));
+        word(TestKind.COOLING_HOLD, "falls")
+                .ifPresent(sign -> doubts.add(Ground.doubts(
+                        "the cooling system does not hold its pressure",
+                        "The cooling system does not hold its pressure for 15 min: look for the drip outside first; none"
+                                + " outside speaks for a gasket.")));
+        if (observed("bubbles").isPresent() && of(TestKind.COOLANT_GAS).isEmpty()) {
+            doubts.add(Ground.doubts(
+                    "bubbles in the coolant",
+                    "Bubbles in the coolant of a cold engine: gas may get in; the coolant-gas test tells."));
+        }
+        chainSlack().ifPresent(doubts::add);
         return doubts;
+    }
+
+    private Optional<Ground> chainSlack() {
+        double degrees = figure(TestKind.CHAIN_SLACK);
+        String clause = "the cam drive has " + Figures.number(degrees, 0) + "° of slack";
+        return degrees > limits.chainSlack()
+                ? Optional.of(Ground.doubts(
+                        clause,
+                        Phrase.capital(clause) + ", more than " + Figures.number(limits.chainSlack(), 0)
+                                + "° (judgement): replace it by the manual before the engine is loaded."))
+                : Optional.empty();
+    }
+
+    /** The figure of a test, 0 where it was not read. */
+    private double figure(TestKind test) {
+        return of(test).flatMap(Reading.Sign::figure)
+                .map(figure -> figure.figure().doubleValue())
+                .orElse(0.0);
     }
 
     private static Ground vacuum(String word) {
@@ -124,6 +153,7 @@ final class EngineJudge {
         observed("milky-cap")
                 .ifPresent(sign ->
                         remarks.add("A milky cap alone is no proof: short trips do it; test the coolant for gas."));
+        charging().ifPresent(remarks::add);
         of(TestKind.CODES)
                 .flatMap(Reading.Sign::word)
                 .ifPresent(word -> remarks.add(
@@ -131,6 +161,17 @@ final class EngineJudge {
                                 ? "The monitors are not ready: the codes were erased lately, so their absence says nothing."
                                 : "Codes stored: " + word + "."));
         return remarks;
+    }
+
+    private Optional<String> charging() {
+        double volts = figure(TestKind.CHARGING);
+        boolean out = volts > 0 && (volts < limits.chargingFrom() || volts > limits.chargingTo());
+        return out
+                ? Optional.of("It charges at " + Figures.number(volts, 1) + Figures.NO_BREAK_SPACE + "V, outside "
+                        + Figures.number(limits.chargingFrom(), 1) + " to " + Figures.number(limits.chargingTo(), 1)
+                        + Figures.NO_BREAK_SPACE
+                        + "V (judgement): coils and pump follow the voltage, so put that right before a pull.")
+                : Optional.empty();
     }
 
     /** Signs that would speak against the engine and have not been looked for. */

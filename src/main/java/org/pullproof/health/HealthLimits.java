@@ -20,6 +20,10 @@ package org.pullproof.health;
  * @param oilFailsPsi oil pressure at hot idle below this fails, psi
  * @param oilPlainPsi oil pressure at hot idle from here needs no second sign, psi
  * @param lowHump a starter hump below this percent of the highest is in doubt
+ * @param chainSlack a cam drive with more slack than this is in doubt, degrees of crank
+ * @param chargingFrom least voltage of a charging system in order, V
+ * @param chargingTo greatest, V
+ * @param misfireShare a cylinder with more than this percent of all misfires counted is in doubt
  */
 public record HealthLimits(
         double lowShareOfHighest,
@@ -37,4 +41,8 @@ public record HealthLimits(
         double deadDrop,
         double oilFailsPsi,
         double oilPlainPsi,
-        double lowHump) {}
+        double lowHump,
+        double chainSlack,
+        double chargingFrom,
+        double chargingTo,
+        double misfireShare) {}

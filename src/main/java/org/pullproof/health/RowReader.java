@@ -27,6 +27,7 @@ final class RowReader {
     private static final Range CRANKING = new Range(Dimension.ROTATION, 20, 1000, "20 to 1000 rpm");
     private static final Range VOLTS = new Range(Dimension.VOLTAGE, 1, 30, "1 to 30 V");
     private static final Range SHARE = new Range(Dimension.SHARE, 0, 1, "0 to 100 %");
+    private static final Range SLACK = new Range(Dimension.ANGLE, 0, 60, "0 to 60° of crank");
     private static final Range GAP = new Range(Dimension.LENGTH, 0, 5e-3, "0 to 5 mm");
     private static final Range RESTRICTOR = new Range(Dimension.LENGTH, 1e-4, 1e-2, "0.1 to 10 mm");
     private static final Range VACUUM = new Range(Dimension.PRESSURE, 0, 105e3, "0 to 105 kPa below the surroundings");
@@ -250,7 +251,9 @@ final class RowReader {
             case LASH -> Optional.of(GAP);
             case OIL_PRESSURE, RUNNING_COMPRESSION -> Optional.of(GAUGE);
             case VACUUM -> Optional.of(VACUUM);
-            case STARTER_CURRENT -> Optional.of(SHARE);
+            case STARTER_CURRENT, MISFIRES -> Optional.of(SHARE);
+            case CHAIN_SLACK -> Optional.of(SLACK);
+            case CHARGING -> Optional.of(VOLTS);
             default -> Optional.empty();
         };
     }
@@ -264,6 +267,9 @@ final class RowReader {
             case OIL_PRESSURE -> "the pressure at hot idle, such as 24psi";
             case LEAKDOWN -> "a percentage (14%), a pressure behind the restrictor (70psi) or low, moderate, high";
             case STARTER_CURRENT -> "a share of the highest hump, such as 92%";
+            case MISFIRES -> "this cylinder's share of all misfires counted, such as 85%";
+            case CHAIN_SLACK -> "the degrees the crank turns before the rotor or cam does, such as 6deg";
+            case CHARGING -> "the voltage with the engine running, such as 14.2V";
             case LASH -> "a gap, such as 0.25mm, or " + words;
             case VACUUM -> "a pressure, such as 18.5inHg, or " + words;
             case CODES -> "the codes, or not-ready";

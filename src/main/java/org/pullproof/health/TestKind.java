@@ -20,6 +20,10 @@ public enum TestKind {
     OIL_PRESSURE("oil-pressure", "Oil, hot idle", Access.START_IT, false),
     VACUUM("vacuum", "Vacuum", Access.START_IT, false),
     FILTER_CUT("filter-cut", "Cut filter", Access.OWN_IT, false),
+    COOLING_HOLD("cooling-hold", "Cooling pressure", Access.START_IT, false),
+    CHAIN_SLACK("chain-slack", "Cam drive slack", Access.PLUGS_OUT, false),
+    CHARGING("charging", "Charging", Access.START_IT, false),
+    MISFIRES("misfires", "Misfires counted", Access.START_IT, true),
     CODES("codes", "Codes", Access.START_IT, false),
     OBSERVATION("observation", "Observed", Access.LOOK_ONLY, false),
     WORK("work", "Work done", Access.OWN_IT, true);

@@ -13,6 +13,7 @@ public final class Words {
             case LASH -> List.of("in-spec", "tight", "loose");
             case COIL_SWAP -> List.of("moved", "stayed");
             case COOLANT_GAS -> List.of("positive", "negative");
+            case COOLING_HOLD -> List.of("holds", "falls");
             case VACUUM -> List.of("steady-low", "regular-flick", "random-flick", "sinks-at-2500");
             case BORESCOPE -> List.of("clean", "burnt-edge", "bore-mark", "piston-damage");
             case FILTER_CUT -> List.of("clean", "bright-flakes");
@@ -22,6 +23,7 @@ public final class Words {
                         "knock-at-2500",
                         "no-knock",
                         "hoses-hard",
+                        "bubbles",
                         "blue-smoke-overrun",
                         "blue-smoke-load",
                         "milky-cap");
@@ -31,6 +33,9 @@ public final class Words {
                     COMPRESSION_WET,
                     LEAKDOWN,
                     RUNNING_COMPRESSION,
+                    CHAIN_SLACK,
+                    CHARGING,
+                    MISFIRES,
                     STARTER_CURRENT,
                     OIL_PRESSURE -> List.of();
         };

@@ -392,4 +392,24 @@ class HealthAssessorTest {
                         "compression-wet,1,160psi")))
                 .contains("not decisive in a flat engine");
     }
+
+    /** Limits of this project, judgement: 10° of slack, 13.8 to 14.7 V, half of the misfires; none has a published source. */
+    @ParameterizedTest
+    @CsvSource({
+        "'cooling-hold,,falls', does not hold its pressure",
+        "'observation,,bubbles', the coolant-gas test tells",
+        "'chain-slack,,12deg', 12° of slack",
+        "'charging,,13.1V', It charges at 13.1",
+        "'misfires,2,85%', of the misfires counted are its own"
+    })
+    void furtherSignsSpeakAgainstTheEngine(String row, String words) {
+        assertThat(said(assess(I4, "test,cylinder,value", row))).contains(words);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'cooling-hold,,holds'", "'chain-slack,,5deg'", "'charging,,14.2V'", "'misfires,2,30%'"})
+    void furtherSignsInOrderSayNothing(String row) {
+        assertThat(said(assess(I4, "test,cylinder,value", row)))
+                .doesNotContain("pressure for 15", "slack", "charges", "misfires counted");
+    }
 }

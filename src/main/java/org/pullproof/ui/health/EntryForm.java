@@ -35,8 +35,9 @@ final class EntryForm extends VBox {
         getStyleClass().add("entry-form");
         columns.getStyleClass().add("entry-columns");
         test.setId("entry-test");
-        test.setItems(FXCollections.observableList(
-                Arrays.stream(TestKind.values()).filter(TestKind::byCylinder).toList()));
+        test.setItems(FXCollections.observableList(Arrays.stream(TestKind.values())
+                .filter(kind -> !WholeEngine.onStrip(kind))
+                .toList()));
         test.setConverter(new TestWords());
         test.setVisibleRowCount(12);
         test.setAccessibleText("Test");

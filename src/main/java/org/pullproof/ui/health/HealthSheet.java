@@ -92,8 +92,8 @@ public final class HealthSheet implements Sheet {
     private void show() {
         int cylinder = model.entry().cylinderProperty().get();
         Tile tile = model.tile(cylinder);
-        chosen.setText("Cylinder " + cylinder);
-        chosenWords.setText(tile.words());
+        chosen.setText(model.ofWholeEngine() ? "Whole engine" : "Cylinder " + cylinder);
+        chosenWords.setText(model.ofWholeEngine() ? "" : tile.words());
         tiles.show();
         readings.show();
         strip.show();

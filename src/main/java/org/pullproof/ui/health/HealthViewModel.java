@@ -113,16 +113,27 @@ public final class HealthViewModel {
     /** What was read of the chosen cylinder, the latest first. */
     public List<Row> readings() {
         List<Row> rows = model.session().readings().stream()
-                .filter(reading -> concerns(reading, entry.cylinderProperty().get()))
+                .filter(this::concerns)
                 .map(HealthViewModel::row)
                 .collect(Collectors.toList());
         java.util.Collections.reverse(rows);
         return rows;
     }
 
-    private static boolean concerns(Reading reading, int cylinder) {
+    /** Whether a reading belongs to what is looked at: the whole engine, or the chosen cylinder. */
+    private boolean concerns(Reading reading) {
         boolean allOfIt = reading.cylinder().isEmpty();
-        return allOfIt ? reading.test() == TestKind.WORK : reading.cylinder().getAsInt() == cylinder;
+        if (ofWholeEngine()) {
+            return allOfIt;
+        }
+        return allOfIt
+                ? reading.test() == TestKind.WORK
+                : reading.cylinder().getAsInt() == entry.cylinderProperty().get();
+    }
+
+    /** Whether the test being typed belongs to the whole engine and to no cylinder. */
+    boolean ofWholeEngine() {
+        return !entry.testProperty().get().byCylinder();
     }
 
     private static Row row(Reading reading) {

@@ -19,7 +19,7 @@ final class ReadingsTable extends VBox {
         this.model = model;
         table.setId("readings");
         table.getStyleClass().add("dense");
-        table.setAccessibleText("Readings of the chosen cylinder");
+        table.setAccessibleText("Readings of what is chosen");
         table.getColumns().add(Tables.words("Test", 116, Row::test));
         table.getColumns().add(Tables.wrapping("Read", 118, Row::value));
         table.getColumns().add(Tables.wrapping("How", 220, Row::how));
@@ -44,7 +44,7 @@ final class ReadingsTable extends VBox {
     void show() {
         table.getItems().setAll(model.readings());
         if (table.getItems().isEmpty()) {
-            getChildren().setAll(Labels.wrapped("Nothing is recorded of this cylinder yet.", "second"));
+            getChildren().setAll(Labels.wrapped("Nothing is recorded here yet.", "second"));
         } else {
             getChildren()
                     .setAll(

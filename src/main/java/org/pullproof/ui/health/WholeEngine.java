@@ -20,6 +20,11 @@ public record WholeEngine(TestKind test, String name, String value, boolean know
     private static final List<TestKind> STRIP = List.of(
             TestKind.OIL_PRESSURE, TestKind.VACUUM, TestKind.OBSERVATION, TestKind.COOLANT_GAS, TestKind.FILTER_CUT);
 
+    /** Whether this test has a cell of its own in the strip. */
+    static boolean onStrip(TestKind test) {
+        return STRIP.contains(test);
+    }
+
     static List<WholeEngine> of(HealthFindings findings) {
         List<WholeEngine> strip = new ArrayList<>();
         STRIP.forEach(test -> strip.add(cell(test, findings)));

@@ -151,4 +151,19 @@ class HealthViewModelTest {
     void arrowsMoveByPlaceOnThePlan(int from, javafx.scene.input.KeyCode arrow, int to) {
         assertThat(Neighbours.of(model.rows(), from, arrow)).isEqualTo(to);
     }
+
+    @Test
+    void aSignOfTheWholeEngineStandsWithTheEngineAndNotWithACylinder() {
+        model.entry().testProperty().set(TestKind.CHAIN_SLACK);
+        model.entry().put(EntryColumn.VALUE, model.entry().read(EntryColumn.VALUE, "6"));
+        model.keep();
+
+        assertThat(model.readings()).singleElement().satisfies(row -> {
+            assertThat(row.test()).isEqualTo("Cam drive slack");
+            assertThat(row.value().replace('\u00a0', ' ')).isEqualTo("6 °");
+            assertThat(row.reading().cylinder()).isEmpty();
+        });
+        model.entry().testProperty().set(TestKind.COMPRESSION_DRY);
+        assertThat(model.readings()).isEmpty();
+    }
 }
