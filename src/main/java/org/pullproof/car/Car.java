@@ -58,6 +58,7 @@ public record Car(String name, Map<Fact, String> facts) {
                 case BAND -> RpmRange.parse(text);
                 case PERCENT -> Quantity.parse(text, Dimension.SHARE);
                 case NUMBER -> requireCount(text);
+                case RULE -> CompressionRule.of(text);
                 case YES_NO -> requireYesOrNo(text);
                 case WORDS -> {}
             }
@@ -94,6 +95,11 @@ public record Car(String name, Map<Fact, String> facts) {
 
     public Optional<RpmRange> band() {
         return told(Fact.BAND).map(RpmRange::parse);
+    }
+
+    /** The rule that calls a compression low: as chosen, else 75 % of the highest. */
+    public CompressionRule compressionRule() {
+        return told(Fact.COMPRESSION_RULE).map(CompressionRule::of).orElse(CompressionRule.SHARE_75);
     }
 
     /** A length or percentage that was told. */

@@ -17,6 +17,7 @@ public enum Fact {
     SELLER_SAYS("seller-says", Kind.WORDS, "Seller says"),
     BAND("band", Kind.BAND, "Working band"),
     SMALLEST_DIFFERENCE("smallest-difference", Kind.PERCENT, "Smallest difference worth paying for"),
+    COMPRESSION_RULE("compression-rule", Kind.RULE, "Rule of compression that counts"),
     WORTH_SOUND("worth-sound", Kind.MONEY, "Worth if the engine were sound"),
     VALUE_PER_HP("value-per-hp", Kind.MONEY, "One hp is worth"),
     HOUR_PRICE("hour-price", Kind.MONEY, "Own hours count as"),
@@ -36,6 +37,7 @@ public enum Fact {
         BAND,
         PERCENT,
         NUMBER,
+        RULE,
         YES_NO
     }
 

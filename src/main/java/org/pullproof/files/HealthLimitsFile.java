@@ -23,7 +23,6 @@ public final class HealthLimitsFile {
 
     private static HealthLimits limits(JsonPlace file) throws BadFileException {
         return new HealthLimits(
-                value(file, "lowShareOfHighest"),
                 value(file, "doubtBelowOthers"),
                 value(file, "repeatApart"),
                 value(file, "oilHelpsGain"),

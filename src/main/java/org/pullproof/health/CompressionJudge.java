@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pullproof.health.compression.Comparison;
+import org.pullproof.health.compression.CompressionRules;
 import org.pullproof.health.compression.Levels;
 import org.pullproof.health.compression.OilVolume;
 import org.pullproof.units.Figures;
@@ -39,12 +40,12 @@ final class CompressionJudge {
         if (dry == null) {
             return comparison.whyNot().containsKey(cylinder) ? Standing.NOT_COMPARABLE : Standing.NOT_READ;
         }
-        Optional<Levels> levels = Levels.of(comparison.pascal().values());
-        if (levels.isEmpty()) {
+        Optional<CompressionRules> rules = evidence.rules();
+        if (rules.isEmpty()) {
             return Standing.ALONE;
         }
-        boolean low = isLow(dry.gauge().si(), levels.get());
-        if (repeatsDisagree(cylinder, low, levels.get())) {
+        boolean low = rules.get().isLow(evidence.counts(), dry.gauge().si());
+        if (repeatsDisagree(cylinder, low, rules.get())) {
             return Standing.DISAGREES;
         }
         if (low) {
@@ -53,18 +54,15 @@ final class CompressionJudge {
         return belowOthers(cylinder) > limits.doubtBelowOthers() ? Standing.BELOW : Standing.LEVEL;
     }
 
-    private boolean isLow(double pascal, Levels levels) {
-        return 100 * pascal / levels.highest() < limits.lowShareOfHighest() - 1e-9;
-    }
-
     /** Repeats that lie far apart matter where one of them is low and another is not. */
-    private boolean repeatsDisagree(int cylinder, boolean low, Levels levels) {
+    private boolean repeatsDisagree(int cylinder, boolean low, CompressionRules rules) {
         List<Reading> own = evidence.chapters().present(cylinder);
         return Repeats.disagree(own, limits.repeatApart())
                 && own.stream()
                         .filter(reading -> reading.test() == TestKind.COMPRESSION_DRY)
                         .map(Reading.Compression.class::cast)
-                        .anyMatch(reading -> isLow(reading.gauge().si(), levels) != low);
+                        .anyMatch(reading ->
+                                rules.isLow(evidence.counts(), reading.gauge().si()) != low);
     }
 
     /** How far a reading lies below the median of the others, percent of it; negative above it. */
@@ -152,9 +150,8 @@ final class CompressionJudge {
         Levels levels = Levels.of(evidence.comparison().pascal().values()).orElseThrow();
         return shown(cylinder) + " is "
                 + Figures.percent(100 * dryPascal(cylinder).orElse(0) / levels.highest(), 0) + " of the highest, "
-                + figures.of(levels.highest(), Shown.COMPRESSION) + "; at least "
-                + Figures.percent(limits.lowShareOfHighest(), 0)
-                + " is asked for (Army TM 5-4210-230-14&P-1, Addendum 2)." + oilSentence(cylinder)
+                + figures.of(levels.highest(), Shown.COMPRESSION) + "; the rule that counts: "
+                + evidence.counts().words() + " (" + evidence.counts().source() + ")." + oilSentence(cylinder)
                 + lowNeighbour(cylinder)
                         .map(other -> " Cylinder " + other
                                 + " beside it is low too: a gasket between them does that; listen at its plug hole.")

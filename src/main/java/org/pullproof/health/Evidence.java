@@ -8,9 +8,15 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.pullproof.car.Car;
+import org.pullproof.car.CompressionRule;
+import org.pullproof.car.Fact;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.health.balance.BalanceDrops;
 import org.pullproof.health.compression.Comparison;
+import org.pullproof.health.compression.CompressionRules;
+import org.pullproof.health.compression.Levels;
+import org.pullproof.health.compression.SeaLevel;
 import org.pullproof.health.leakdown.LeakReading;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
@@ -26,6 +32,7 @@ import org.pullproof.weather.StandardAtmosphere;
  * @param leaks leak-down readings that count and say something
  * @param drops of speed
  * @param elevation of the garage in m, if told
+ * @param counts the rule that calls a compression low
  * @param figures how figures are written
  */
 record Evidence(
@@ -38,9 +45,10 @@ record Evidence(
         SortedMap<Integer, LeakReading> leaks,
         BalanceDrops drops,
         OptionalDouble elevation,
+        CompressionRule counts,
         Figures figures) {
 
-    static Evidence of(List<Reading> readings, EngineProfile profile, OptionalDouble elevation, Figures figures) {
+    static Evidence of(List<Reading> readings, EngineProfile profile, Car car, Figures figures) {
         Chapters chapters = new Chapters(readings);
         SortedMap<Integer, Reading.Compression> dry =
                 byCylinder(profile, chapters, own -> Repeats.compression(own, false));
@@ -57,7 +65,8 @@ record Evidence(
                         profile,
                         chapters,
                         own -> Optional.of(Repeats.drops(own)).filter(rounds -> !rounds.isEmpty()))),
-                elevation,
+                car.quantity(Fact.ELEVATION).stream().mapToDouble(Quantity::si).findFirst(),
+                car.compressionRule(),
                 figures);
     }
 
@@ -96,6 +105,22 @@ record Evidence(
         return elevation.isPresent()
                 && comparison.alike().values().stream()
                         .anyMatch(reading -> reading.conditions().station().isEmpty());
+    }
+
+    /** The rules of the trade on the dry readings that compare; empty with fewer than two. */
+    Optional<CompressionRules> rules() {
+        return Levels.of(comparison.pascal().values()).map(levels -> new CompressionRules(levels, toSeaLevel()));
+    }
+
+    /** Factor to sea level where the air's pressure is the same at every comparable reading; 1 where it is not known. */
+    private double toSeaLevel() {
+        List<OptionalDouble> stations = comparison.alike().values().stream()
+                .map(this::station)
+                .distinct()
+                .toList();
+        return stations.size() == 1 && stations.get(0).isPresent()
+                ? SeaLevel.PRESSURE / stations.get(0).getAsDouble()
+                : 1;
     }
 
     List<Integer> cylinders() {

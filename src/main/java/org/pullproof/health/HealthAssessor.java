@@ -4,15 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.pullproof.car.Car;
-import org.pullproof.car.Fact;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.Verdict;
-import org.pullproof.health.compression.CompressionRules;
 import org.pullproof.health.compression.Levels;
-import org.pullproof.health.compression.SeaLevel;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 
@@ -37,7 +33,7 @@ public final class HealthAssessor {
      * @param figures how sentences write figures
      */
     public HealthFindings assess(List<Reading> readings, EngineProfile profile, Car car, Figures figures) {
-        Evidence evidence = Evidence.of(readings, profile, elevation(car), figures);
+        Evidence evidence = Evidence.of(readings, profile, car, figures);
         CylinderJudge judge = new CylinderJudge(evidence, limits);
         EngineJudge engine = new EngineJudge(evidence.engineSigns(), limits, figures);
         List<CylinderFindings> cylinders =
@@ -51,13 +47,9 @@ public final class HealthAssessor {
                 remarks(evidence, engine),
                 missing(evidence, judge),
                 evidence.comparison().spreadPercent(),
-                CompressionRules.judge(evidence.comparison().pascal().values(), toSeaLevel(evidence), figures),
+                evidence.rules().map(rules -> rules.judge(figures)).orElse(List.of()),
                 cylinders,
                 List.copyOf(evidence.engineSigns()));
-    }
-
-    private static OptionalDouble elevation(Car car) {
-        return car.quantity(Fact.ELEVATION).stream().mapToDouble(Quantity::si).findFirst();
     }
 
     private static List<Ground> grounds(Evidence evidence, CylinderJudge judge, EngineJudge engine, Car car) {
@@ -165,16 +157,5 @@ public final class HealthAssessor {
                 ? List.of()
                 : List.of("Leak-down of " + Phrase.cylinders(silent)
                         + ": the supply was not recorded, so the pressure says nothing.");
-    }
-
-    /** Factor to sea level where the air's pressure is the same at every comparable reading; 1 where it is not known. */
-    private static double toSeaLevel(Evidence evidence) {
-        List<OptionalDouble> stations = evidence.comparison().alike().values().stream()
-                .map(evidence::station)
-                .distinct()
-                .toList();
-        return stations.size() == 1 && stations.get(0).isPresent()
-                ? SeaLevel.PRESSURE / stations.get(0).getAsDouble()
-                : 1;
     }
 }

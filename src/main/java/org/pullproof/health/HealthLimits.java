@@ -4,7 +4,6 @@ package org.pullproof.health;
  * The limits that the assessor judges by. They stand in {@code health-limits.json}, each with where it comes from; most are
  * judgement of this project.
  *
- * @param lowShareOfHighest a dry compression below this percent of the highest is low
  * @param doubtBelowOthers a dry compression this many percent below the median of the others is in doubt
  * @param repeatApart repeats of one compression reading further apart than this percent of the larger are read again
  * @param oilHelpsGain a wet reading that rises this many percent more than those of level cylinders was helped by oil
@@ -26,7 +25,6 @@ package org.pullproof.health;
  * @param misfireShare a cylinder with more than this percent of all misfires counted is in doubt
  */
 public record HealthLimits(
-        double lowShareOfHighest,
         double doubtBelowOthers,
         double repeatApart,
         double oilHelpsGain,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.car.Access;
+import org.pullproof.car.CompressionRule;
 import org.pullproof.car.Fact;
 import org.pullproof.car.Runs;
 import org.pullproof.engine.EngineProfile;
@@ -50,6 +51,7 @@ record CarSection(Appraisal appraisal, Wording wording) {
                 appraisal.session().car().money(fact).map(Figures::money).orElse(text);
             case LENGTH ->
                 appraisal.session().car().quantity(fact).map(Wording::typed).orElse(text);
+            case RULE -> CompressionRule.of(text).words();
             case BAND, PERCENT, NUMBER, YES_NO, WORDS -> text;
         };
     }

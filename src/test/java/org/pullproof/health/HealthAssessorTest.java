@@ -412,4 +412,24 @@ class HealthAssessorTest {
         assertThat(said(assess(I4, "test,cylinder,value", row)))
                 .doesNotContain("pressure for 15", "slack", "charges", "misfires counted");
     }
+
+    /** 130 of 150 psi: within 75 % of the highest, but more than 10 % apart (common practice, no source). */
+    @Test
+    void theRuleThatTheOwnerChoseCallsACylinderLow() {
+        List<Reading> two = readings(
+                I4,
+                "test,cylinder,value",
+                "compression-dry,1,150psi",
+                "compression-dry,2,130psi",
+                "compression-dry,3,150psi",
+                "compression-dry,4,150psi");
+        HealthAssessor assessor = new HealthAssessor(new HealthLimitsFile().read());
+        Car car = Car.named("test");
+        assertThat(cylinder(assessor.assess(two, I4, car, Sheets.US), 2).state())
+                .isEqualTo(State.IN_DOUBT);
+
+        HealthFindings strict = assessor.assess(two, I4, car.with(Fact.COMPRESSION_RULE, "10-percent"), Sheets.US);
+        assertThat(cylinder(strict, 2).state()).isEqualTo(State.LOW);
+        assertThat(said(strict)).contains("the rule that counts: no two cylinders more than 10 % apart");
+    }
 }

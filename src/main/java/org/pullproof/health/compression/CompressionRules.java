@@ -1,11 +1,9 @@
 package org.pullproof.health.compression;
 
-import java.util.Collection;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.BiFunction;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
+import org.pullproof.car.CompressionRule;
 import org.pullproof.health.HealthFindings.Rule;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Shown;
@@ -22,82 +20,64 @@ public final class CompressionRules {
     /** Readings are printed to whole units: a reading exactly on a limit meets it. */
     private static final double ROUNDING = 1e-9;
 
-    private static final String ARMY = "Army TM ";
-
-    private record OfTheTrade(
-            String name,
-            String source,
-            ToDoubleFunction<Levels> lowestAllowed,
-            BiFunction<Levels, Figures, String> found) {}
-
-    private static final List<OfTheTrade> RULES = List.of(
-            new OfTheTrade(
-                    "no two cylinders more than 10 psi (69 kPa) apart",
-                    ARMY + "10-3930-618-20",
-                    levels -> levels.highest() - TEN_POUNDS,
-                    (levels, figures) -> figures.of(levels.highest() - levels.lowest(), Shown.COMPRESSION) + " apart"),
-            new OfTheTrade(
-                    "no two cylinders more than 10 % apart",
-                    "common practice, no source",
-                    levels -> 0.90 * levels.highest(),
-                    (levels, figures) -> Figures.percent(levels.spreadPercent(), 1) + " apart"),
-            new OfTheTrade(
-                    "none 20 % below the average",
-                    ARMY + "1-1500-204-23-1",
-                    levels -> 0.80 * levels.mean(),
-                    (levels, figures) -> "lowest " + figures.of(levels.lowest(), Shown.COMPRESSION) + " is "
-                            + Figures.percent(100 * (1 - levels.lowest() / levels.mean()), 0) + " below the average, "
-                            + figures.of(levels.mean(), Shown.COMPRESSION)),
-            new OfTheTrade(
-                    "lowest at least 75 % of the highest",
-                    ARMY + "5-4210-230-14&P-1, Addendum 2",
-                    levels -> 0.75 * levels.highest(),
-                    CompressionRules::share));
-
-    private CompressionRules() {}
+    private final Levels levels;
+    private final double toSeaLevel;
 
     /**
-     * Judges readings that compare; empty with fewer than two.
-     *
-     * @param readings gauge readings, Pa over the surroundings
+     * @param levels of the readings that compare
      * @param toSeaLevel factor that restates them for 101.325 kPa, 1 where the air's pressure is not known
      */
-    public static List<Rule> judge(Collection<Double> readings, double toSeaLevel, Figures figures) {
-        return Levels.of(readings)
-                .map(levels -> Stream.concat(RULES.stream(), Stream.of(makersRule(toSeaLevel)))
-                        .sorted(Comparator.comparingDouble((OfTheTrade rule) ->
-                                        rule.lowestAllowed().applyAsDouble(levels))
-                                .reversed())
-                        .map(rule -> judged(rule, levels, figures))
-                        .toList())
-                .orElse(List.of());
+    public CompressionRules(Levels levels, double toSeaLevel) {
+        this.levels = levels;
+        this.toSeaLevel = toSeaLevel;
     }
 
-    private static Rule judged(OfTheTrade rule, Levels levels, Figures figures) {
-        double allowed = rule.lowestAllowed().applyAsDouble(levels);
-        return new Rule(
-                rule.name(),
-                levels.lowest() >= allowed * (1 - ROUNDING),
-                rule.source(),
-                rule.found().apply(levels, figures));
+    /** All of them, the strictest first. */
+    public List<Rule> judge(Figures figures) {
+        return Arrays.stream(CompressionRule.values())
+                .sorted(Comparator.comparingDouble(this::lowestAllowed).reversed())
+                .map(rule -> new Rule(rule.words(), !isLow(rule, levels.lowest()), rule.source(), found(rule, figures)))
+                .toList();
     }
 
-    /** The makers' floor is meant near sea level, so it is held against the restated reading. */
-    private static OfTheTrade makersRule(double toSeaLevel) {
-        return new OfTheTrade(
-                "lowest at least 70 % of the highest and none below 689 kPa (100 psi)",
-                "service pages of several car makers",
-                levels -> Math.max(0.70 * levels.highest(), FLOOR / toSeaLevel),
-                (levels, figures) -> share(levels, figures)
-                        + (toSeaLevel == 1
-                                ? ""
-                                : "; restated for sea level the lowest is "
-                                        + figures.of(levels.lowest() * toSeaLevel, Shown.COMPRESSION)));
+    /** Whether a rule calls a reading low, Pa over the surroundings. */
+    public boolean isLow(CompressionRule rule, double reading) {
+        return reading < lowestAllowed(rule) * (1 - ROUNDING);
     }
 
-    private static String share(Levels levels, Figures figures) {
-        return "lowest " + figures.of(levels.lowest(), Shown.COMPRESSION) + " is "
-                + Figures.percent(levels.lowestShare(), 0) + " of the highest, "
+    /** The lowest reading a rule allows, Pa. The makers' floor is meant near sea level: held against the restated reading. */
+    private double lowestAllowed(CompressionRule rule) {
+        return switch (rule) {
+            case APART_10_PSI -> levels.highest() - TEN_POUNDS;
+            case APART_10 -> 0.90 * levels.highest();
+            case BELOW_AVERAGE_20 -> 0.80 * levels.mean();
+            case SHARE_75 -> 0.75 * levels.highest();
+            case SHARE_70 -> Math.max(0.70 * levels.highest(), FLOOR / toSeaLevel);
+        };
+    }
+
+    private String found(CompressionRule rule, Figures figures) {
+        String lowest = "lowest " + figures.of(levels.lowest(), Shown.COMPRESSION) + " is ";
+        return switch (rule) {
+            case APART_10_PSI -> figures.of(levels.highest() - levels.lowest(), Shown.COMPRESSION) + " apart";
+            case APART_10 -> Figures.percent(levels.spreadPercent(), 1) + " apart";
+            case BELOW_AVERAGE_20 ->
+                lowest + Figures.percent(100 * (1 - levels.lowest() / levels.mean()), 0) + " below the average, "
+                        + figures.of(levels.mean(), Shown.COMPRESSION);
+            case SHARE_75 -> lowest + share(figures);
+            case SHARE_70 -> lowest + share(figures) + restated(figures);
+        };
+    }
+
+    private String share(Figures figures) {
+        return Figures.percent(levels.lowestShare(), 0) + " of the highest, "
                 + figures.of(levels.highest(), Shown.COMPRESSION);
+    }
+
+    private String restated(Figures figures) {
+        return toSeaLevel == 1
+                ? ""
+                : "; restated for sea level the lowest is "
+                        + figures.of(levels.lowest() * toSeaLevel, Shown.COMPRESSION);
     }
 }

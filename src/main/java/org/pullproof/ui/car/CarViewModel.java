@@ -40,6 +40,7 @@ public final class CarViewModel {
             Fact.BUDGET,
             Fact.SPENT,
             Fact.SMALLEST_DIFFERENCE,
+            Fact.COMPRESSION_RULE,
             Fact.MONTHS,
             Fact.WEEK_WITHOUT,
             Fact.HARD_PULLS);

@@ -43,6 +43,7 @@ public final class FactField extends CheckedField<String> {
             case MONEY -> "not told, as 1400USD";
             case BAND -> "not told, as 2600-5000rpm";
             case PERCENT -> "not told, as 1%";
+            case RULE -> "75-percent unless told";
             case YES_NO -> "not told, yes or no";
             case NUMBER, WORDS, ACCESS, RUNS -> "not told";
         };

@@ -16,8 +16,9 @@ class CompressionRulesTest {
     private static final Figures US = new Figures(UnitSystem.US);
 
     private static List<Rule> rules(double toSeaLevel, double... psi) {
-        return CompressionRules.judge(
-                Arrays.stream(psi).mapToObj(Unit.PSI::toSi).toList(), toSeaLevel, US);
+        return Levels.of(Arrays.stream(psi).mapToObj(Unit.PSI::toSi).toList())
+                .map(levels -> new CompressionRules(levels, toSeaLevel).judge(US))
+                .orElse(List.of());
     }
 
     private static Rule rule(String name, double... psi) {
