@@ -9,6 +9,7 @@ import org.pullproof.health.AirPlace;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.Rule;
+import org.pullproof.health.LoadPoint;
 import org.pullproof.health.ReadingWords;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
@@ -60,10 +61,20 @@ final class HealthCommand implements Callable<Integer> {
                         "missing",
                         findings.missing().stream().map(test -> test.key()).toList())
                 .put("spreadPercent", findings.spreadPercent())
+                .put(
+                        "loadPoints",
+                        LoadPoint.of(findings).stream().map(HealthCommand::json).toList())
                 .put("rules", findings.rules().stream().map(HealthCommand::json).toList())
                 .put(
                         "cylinders",
                         findings.cylinders().stream().map(HealthCommand::json).toList());
+    }
+
+    private static Json json(LoadPoint point) {
+        return new Json()
+                .put("name", point.name())
+                .put("standing", point.standing().words())
+                .put("why", point.why());
     }
 
     private static Json json(Rule rule) {
@@ -128,6 +139,9 @@ final class HealthCommand implements Callable<Integer> {
                         .map(sign -> ReadingWords.of(sign, figures))
                         .toList());
         printList("To be said", findings.remarks());
+        printList(
+                "Before it is loaded",
+                LoadPoint.of(findings).stream().map(LoadPoint::sentence).toList());
         printList(
                 "Before work done",
                 findings.cylinders().stream()

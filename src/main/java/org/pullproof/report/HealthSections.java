@@ -18,6 +18,7 @@ import org.pullproof.health.HealthFindings;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.Rule;
 import org.pullproof.health.HealthFindings.State;
+import org.pullproof.health.LoadPoint;
 import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
 import org.pullproof.report.ReportModel.Section;
@@ -38,6 +39,11 @@ record HealthSections(Appraisal appraisal, Wording wording) {
                         "missing",
                         "Not yet read",
                         health.missing().stream().map(TestKind::words).toList())
+                .ifPresent(blocks::add);
+        points(
+                        "loadPoints",
+                        "Before it is loaded (judgement)",
+                        LoadPoint.of(health).stream().map(LoadPoint::sentence).toList())
                 .ifPresent(blocks::add);
         return new Section("health", "Health", howMade(), blocks);
     }
