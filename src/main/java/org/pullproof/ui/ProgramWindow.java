@@ -165,6 +165,7 @@ final class ProgramWindow {
     }
 
     private void newCar() {
+        Optional<Path> left = shown.map(model -> model.open().folder());
         closeSession();
         Path parent = Path.of(System.getProperty("user.home", "."), "pullproof");
         NewCar[] form = new NewCar[1];
@@ -173,7 +174,7 @@ final class ProgramWindow {
                 parent,
                 this::chooseFolder,
                 (name, engine, folder) -> begin(form[0], name, engine, folder),
-                () -> firstStart(""));
+                () -> left.ifPresentOrElse(this::open, () -> firstStart("")));
         root(form[0], "Pullproof");
         form[0].focusFirst();
     }

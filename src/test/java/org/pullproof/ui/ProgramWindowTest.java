@@ -119,4 +119,14 @@ class ProgramWindowTest {
         assertThat(folder.resolve("session.json")).exists();
         assertThat(robot.lookup(".next .title").<Labeled>query().getText()).isEqualTo("Say what the owner permits");
     }
+
+    @Test
+    void whoTurnsBackFromANewCarIsInTheSessionOfBefore(FxRobot robot) throws TimeoutException {
+        openDemo(robot);
+        control(robot, KeyCode.N);
+        assertThat(stage.getTitle()).isEqualTo("Pullproof");
+
+        robot.press(KeyCode.ESCAPE).release(KeyCode.ESCAPE);
+        until(() -> stage.getTitle().startsWith("Grey coup"));
+    }
 }

@@ -1,5 +1,6 @@
 package org.pullproof.ui.shell;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
@@ -108,10 +109,17 @@ final class NextStepPane extends StackPane {
     }
 
     private static List<String> evidenceWords(Appraisal appraisal) {
-        if (appraisal.session().readings().isEmpty()) {
-            return List.of("None. Nothing has been measured on this car.");
+        List<String> words = new ArrayList<>();
+        if (!appraisal.session().readings().isEmpty()) {
+            appraisal.health().reasons().stream().limit(MOST_EVIDENCE).forEach(words::add);
         }
-        return appraisal.health().reasons().stream().limit(MOST_EVIDENCE).toList();
+        if (!appraisal.dyno().pulls().isEmpty()) {
+            words.add(appraisal.dyno().answer().plain());
+        }
+        if (!appraisal.changes().changes().isEmpty()) {
+            words.add(appraisal.changes().answer().plain());
+        }
+        return words.isEmpty() ? List.of("None. Nothing has been measured on this car.") : words;
     }
 
     private static Label styled(String words, String styleClass) {
