@@ -117,7 +117,7 @@ public final class Main {
                 new ChangeSetup(desk),
                 readAir,
                 new RecordAir(desk, readAir),
-                new AddPulls(desk, pullReader),
+                new AddPulls(desk, pullReader, Clock.system(ZoneId.systemDefault())),
                 new ExcludePull(desk),
                 new AddReadings(desk, new CsvFile(), Clock.system(ZoneId.systemDefault())),
                 new RecordReading(desk),

@@ -3,6 +3,7 @@ package org.pullproof.advice;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.pullproof.car.Fact;
 import org.pullproof.changes.ChangeJudge;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.dyno.DynoAssessor;
@@ -55,7 +56,7 @@ public final class Appraiser {
                 session.setups(),
                 traces,
                 session.standard(),
-                session.car().band(),
+                new DynoAssessor.Told(session.car().band(), session.car().quantity(Fact.ELEVATION), session.stated()),
                 figures);
         ChangeLedger changed = judge.judge(
                 session.setups(),

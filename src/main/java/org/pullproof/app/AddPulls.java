@@ -1,6 +1,7 @@
 package org.pullproof.app;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -71,10 +72,12 @@ public final class AddPulls {
 
     private final SessionDesk desk;
     private final PullFileReader reader;
+    private final Clock clock;
 
-    public AddPulls(SessionDesk desk, PullFileReader reader) {
+    public AddPulls(SessionDesk desk, PullFileReader reader, Clock clock) {
         this.desk = desk;
         this.reader = reader;
+        this.clock = clock;
     }
 
     /**
@@ -133,12 +136,19 @@ public final class AddPulls {
         return wanted.at().orElse(file.changed().truncatedTo(ChronoUnit.SECONDS));
     }
 
+    /** Without a time that was told, that of the file is all there is; when it came in is known. */
+    private Optional<LocalDateTime> takenIn(Wanted wanted) {
+        return wanted.at().isPresent()
+                ? Optional.empty()
+                : Optional.of(LocalDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS));
+    }
+
     private static Session inSetup(Session session, Wanted wanted, LocalDateTime time) {
         String name = wanted.setup().orElse(session.present().name());
         return ChangeSetup.applied(session, new ChangeSetup.Wanted(name, "", wanted.levels(), Optional.empty(), time));
     }
 
-    private static List<Pull> kept(OpenSession open, Wanted wanted, List<IncomingFile> files, Session inSetup)
+    private List<Pull> kept(OpenSession open, Wanted wanted, List<IncomingFile> files, Session inSetup)
             throws BadFileException {
         SessionFolder folder = new SessionFolder(open.folder());
         String setup = inSetup.presentSetup();
@@ -151,6 +161,7 @@ public final class AddPulls {
                     number + pulls.size(),
                     kept,
                     time(wanted, file),
+                    takenIn(wanted),
                     wanted.columns(),
                     wanted.correctedAlready(),
                     Optional.empty()));

@@ -4,17 +4,16 @@ import org.pullproof.car.Fact;
 import org.pullproof.dyno.DynoDays;
 import org.pullproof.files.BadFileException;
 import org.pullproof.session.Edit;
+import org.pullproof.session.Session;
 import org.pullproof.weather.AirReading;
-import org.pullproof.weather.AirSummary;
-import org.pullproof.weather.TypedAir;
 
-/** Keeps a reading of the air with its day; a reading of the same time is replaced. */
+/** Keeps a reading of the air with its day, in the form it was typed in; a reading of the same time is replaced. */
 public final class RecordAir {
     /**
      * @param open the session with the reading
-     * @param summary what follows from it
+     * @param told what follows from it
      */
-    public record Outcome(OpenSession open, AirSummary summary) {}
+    public record Outcome(OpenSession open, ReadAir.Told told) {}
 
     private final SessionDesk desk;
     private final ReadAir readAir;
@@ -29,9 +28,9 @@ public final class RecordAir {
      *     kept
      */
     public Outcome record(OpenSession open, AirReading reading) throws BadFileException {
-        AirSummary summary =
-                readAir.summary(TypedAir.of(reading), open.session().car().quantity(Fact.ELEVATION));
+        Session now = open.session();
+        ReadAir.Told told = readAir.told(reading.air(), now.car().quantity(Fact.ELEVATION), now.standard());
         Edit edit = new Edit("Record air", session -> session.withDays(DynoDays.with(session.days(), reading)));
-        return new Outcome(desk.edit(open, edit), summary);
+        return new Outcome(desk.edit(open, edit), told);
     }
 }

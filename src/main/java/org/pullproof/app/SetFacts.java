@@ -5,9 +5,11 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.pullproof.car.Fact;
+import org.pullproof.dyno.StatedFigure;
 import org.pullproof.files.BadFileException;
 import org.pullproof.session.Edit;
 import org.pullproof.session.Problem;
@@ -16,8 +18,11 @@ import org.pullproof.weather.Standard;
 
 /** Tells or forgets facts about the car and wishes of its owner: all of them or none. */
 public final class SetFacts {
-    /** The one name that is no {@link Fact}: what power is corrected to. */
+    /** No {@link Fact}: what power is corrected to. */
     public static final String STANDARD = "standard";
+
+    /** No {@link Fact}: a power that another dyno's sheet states, see {@link StatedFigure#parse}. */
+    public static final String SELLER_FIGURE = "seller-figure";
 
     private final SessionDesk desk;
 
@@ -47,10 +52,21 @@ public final class SetFacts {
         if (name.equals(STANDARD)) {
             return session.withStandard(text.isBlank() ? Standard.SAE_J1349 : Standard.of(text.strip()));
         }
+        if (name.equals(SELLER_FIGURE)) {
+            return session.withStated(text.isBlank() ? Optional.empty() : Optional.of(stated(text)));
+        }
         Fact fact = Fact.named(name)
                 .orElseThrow(() ->
                         new IllegalArgumentException(name + ": this name is not known; the names are " + names()));
         return session.withCar(session.car().with(fact, text));
+    }
+
+    private static StatedFigure stated(String text) {
+        try {
+            return StatedFigure.parse(text);
+        } catch (IllegalArgumentException wrong) {
+            throw new IllegalArgumentException(SELLER_FIGURE + ": " + wrong.getMessage(), wrong);
+        }
     }
 
     private static void refuseWrong(Session session, Map<String, String> values) throws BadFileException {
@@ -68,7 +84,7 @@ public final class SetFacts {
     }
 
     private static String names() {
-        return Stream.concat(Arrays.stream(Fact.values()).map(Fact::key), Stream.of(STANDARD))
+        return Stream.concat(Arrays.stream(Fact.values()).map(Fact::key), Stream.of(STANDARD, SELLER_FIGURE))
                 .collect(Collectors.joining(", "));
     }
 }

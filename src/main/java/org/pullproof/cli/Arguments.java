@@ -8,6 +8,7 @@ import org.pullproof.units.BadQuantityException;
 import org.pullproof.units.Dimension;
 import org.pullproof.units.Money;
 import org.pullproof.units.Quantity;
+import org.pullproof.weather.Metar;
 import org.pullproof.weather.Standard;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -108,6 +109,17 @@ final class Arguments {
         public Standard convert(String text) {
             try {
                 return Standard.of(text);
+            } catch (IllegalArgumentException wrong) {
+                throw refused(wrong);
+            }
+        }
+    }
+
+    static final class MetarArgument implements ITypeConverter<Metar> {
+        @Override
+        public Metar convert(String text) {
+            try {
+                return Metar.parse(text);
             } catch (IllegalArgumentException wrong) {
                 throw refused(wrong);
             }

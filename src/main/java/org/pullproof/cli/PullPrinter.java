@@ -12,6 +12,7 @@ import org.pullproof.session.Session;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Shown;
 import org.pullproof.weather.Factor;
+import org.pullproof.weather.PullAir;
 import org.pullproof.weather.Standard;
 
 /** Writes pulls, for scripts and for people. */
@@ -36,8 +37,10 @@ final class PullPrinter {
     Json json(DynoFindings found) {
         Json json = new Json().put("answer", found.answer().plain());
         json.put("bandFromRpm", found.bandFrom()).put("bandToRpm", found.bandTo());
-        return json.put("bandIsDefault", found.bandIsDefault())
+        json.put("bandIsDefault", found.bandIsDefault())
                 .put("pulls", found.pulls().stream().map(this::json).toList());
+        found.stated().ifPresent(stated -> json.put("stated", new StatedPrinter(stated).json()));
+        return json;
     }
 
     Json jsonWithCurve(PullFindings pull) {
@@ -73,11 +76,29 @@ final class PullPrinter {
                 .put("peakCorrectedKw", pull.peakCorrectedKw())
                 .put("bandMeasuredKw", pull.bandMeasuredKw())
                 .put("bandCorrectedKw", pull.bandCorrectedKw());
-        pull.factor().ifPresent(factor -> json.put("factor", factor.value()));
+        pull.factor()
+                .ifPresent(factor -> json.put("factor", factor.value())
+                        .put("factorUncertainty", factor.uncertainty())
+                        .put("withinRange", factor.withinRange()));
+        pull.air().ifPresent(air -> json.put("air", json(air)));
         return json.put("standard", standard(pull).key())
                 .put("flags", pull.flags())
                 .put("excluded", pull.excluded())
                 .put("excludedBecause", pull.pull().excluded());
+    }
+
+    /** Where the air of a pull comes from, how far away it was read and how much it moved. */
+    private static Json json(PullAir air) {
+        Json json = new Json()
+                .put("words", air.words())
+                .put("readAt", air.first().time().toString());
+        air.second().ifPresent(later -> json.put("readAgainAt", later.time().toString()));
+        return json.put("ageMinutes", air.age().toSeconds() / 60.0)
+                .put("stationPressureKpa", air.state().pressure().kilopascal())
+                .put("dryPressureKpa", air.state().dry().kilopascal())
+                .put("temperatureC", air.state().temperature().celsius())
+                .put("pressureMovedKpa", air.pressureMoved())
+                .put("temperatureMovedC", air.temperatureMoved());
     }
 
     /** The standard its figures stand on. */
@@ -103,7 +124,8 @@ final class PullPrinter {
                 .figures("at, rpm")
                 .figures("band measured")
                 .figures("band corrected")
-                .words("standard");
+                .words("standard")
+                .words("air read");
         pulls.forEach(pull -> table.row(cells(pull)));
         return table;
     }
@@ -118,7 +140,8 @@ final class PullPrinter {
             speed(pull.peakMeasuredRpm()),
             power(pull.bandMeasuredKw()),
             power(pull.bandCorrectedKw()),
-            pull.standardWords()
+            pull.standardWords(),
+            pull.air().map(PullAir::words).orElse("–")
         };
     }
 

@@ -71,6 +71,10 @@ final class PullsCommand implements Callable<Integer> {
             output.print(printer.table(found.pulls()));
             output.print(printer.remarks(found.pulls()));
         }
+        found.stated().ifPresent(stated -> {
+            output.print("");
+            output.print(new StatedPrinter(stated).lines());
+        });
     }
 
     private void one(PullFindings pull, PullPrinter printer) {

@@ -25,6 +25,8 @@ import picocli.CommandLine.Spec;
             "band (2600-5000rpm), smallest-difference (1%%), compression-rule (75-percent,",
             "70-percent, 20-below-average, 10-percent, 10-psi), worth-sound, value-per-hp,",
             "hour-price, months, budget, week-without, hard-pulls (yes, no), spent.",
+            "seller-figure (a power of another dyno's sheet, as far as the sheet says it:",
+            "\"248hp sae-j607 wheels 98.2kPa 30C 40%%; March\").",
             "\"NAME=\" forgets a value. Money is typed with its currency: 1400USD.",
             "",
             "Example: pullproof set grey-coupe access=own-it runs=yes elevation=800ft"

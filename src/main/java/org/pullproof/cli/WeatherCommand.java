@@ -6,18 +6,22 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.pullproof.app.OpenSession;
+import org.pullproof.app.ReadAir;
 import org.pullproof.app.Toolbox;
-import org.pullproof.cli.Arguments.LengthArgument;
+import org.pullproof.car.Fact;
 import org.pullproof.cli.Arguments.PowerArgument;
-import org.pullproof.cli.Arguments.PressureArgument;
-import org.pullproof.cli.Arguments.ShareArgument;
-import org.pullproof.cli.Arguments.TemperatureArgument;
 import org.pullproof.cli.Arguments.TimeArgument;
+import org.pullproof.files.BadFileException;
+import org.pullproof.session.Problem;
 import org.pullproof.units.Quantity;
 import org.pullproof.weather.AirReading;
 import org.pullproof.weather.AirSummary;
+import org.pullproof.weather.Correction;
+import org.pullproof.weather.Friction;
+import org.pullproof.weather.Lookalike;
+import org.pullproof.weather.Standard;
 import org.pullproof.weather.TypedAir;
-import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,68 +35,16 @@ import picocli.CommandLine.Spec;
         description = "Tells the state of the air and the correction factors of every standard.",
         footer = {
             "",
-            "With --session the air is kept as a reading of that day and corrects the pulls nearest in time; a session keeps"
-                    + " the station pressure and the relative humidity as typed.",
+            "With --session the air is kept as a reading of that day, as it was typed, and corrects the pulls around it in"
+                    + " time.",
             "",
             "Example: pullproof weather --pressure 98.2kPa --temperature 30C --humidity 60%% --session grey-coupe"
         })
 final class WeatherCommand implements Callable<Integer> {
     private final Toolbox tools;
 
-    /** Which pressure was read. */
-    static final class PressureTyped {
-        @Option(
-                names = "--pressure",
-                paramLabel = "P",
-                converter = PressureArgument.class,
-                description = "Station pressure: of the air at the place itself, not reduced to sea level.")
-        private Optional<Quantity> station = Optional.empty();
-
-        @Option(
-                names = "--altimeter",
-                paramLabel = "P",
-                converter = PressureArgument.class,
-                description = "Altimeter setting of an airfield near; needs --elevation.")
-        private Optional<Quantity> setting = Optional.empty();
-    }
-
-    /** How the moisture was read. */
-    static final class HumidityTyped {
-        @Option(
-                names = "--humidity",
-                paramLabel = "PERCENT",
-                converter = ShareArgument.class,
-                description = "Relative humidity.")
-        private Optional<Quantity> relative = Optional.empty();
-
-        @Option(
-                names = "--dew-point",
-                paramLabel = "T",
-                converter = TemperatureArgument.class,
-                description = "Dew point.")
-        private Optional<Quantity> dewPoint = Optional.empty();
-    }
-
-    @ArgGroup(multiplicity = "1")
-    private PressureTyped pressure = new PressureTyped();
-
-    @Option(
-            names = "--elevation",
-            paramLabel = "L",
-            converter = LengthArgument.class,
-            description = "Of the place; also holds a station pressure against it.")
-    private Optional<Quantity> elevation = Optional.empty();
-
-    @Option(
-            names = "--temperature",
-            required = true,
-            paramLabel = "T",
-            converter = TemperatureArgument.class,
-            description = "Of the air the engine takes in.")
-    private Quantity temperature;
-
-    @ArgGroup(multiplicity = "1")
-    private HumidityTyped humidity = new HumidityTyped();
+    @Mixin
+    private AirOptions typed;
 
     @Option(
             names = "--power",
@@ -100,6 +52,13 @@ final class WeatherCommand implements Callable<Integer> {
             converter = PowerArgument.class,
             description = "A measured power to correct to every standard.")
     private Optional<Quantity> power = Optional.empty();
+
+    @Option(
+            names = "--friction",
+            paramLabel = "P",
+            converter = PowerArgument.class,
+            description = "Known friction power at that power; SAE J1349 then assumes no efficiency. Needs --power.")
+    private Optional<Quantity> friction = Optional.empty();
 
     @Option(names = "--session", paramLabel = "SESSION", description = "Keep the air as a reading in this session.")
     private Optional<Path> session = Optional.empty();
@@ -110,6 +69,9 @@ final class WeatherCommand implements Callable<Integer> {
             converter = TimeArgument.class,
             description = "When it was read, such as 2026-06-14T13:40; without it, now.")
     private Optional<LocalDateTime> at = Optional.empty();
+
+    @Option(names = "--place", paramLabel = "WORDS", description = "Where it was read, in a word or two.")
+    private String place = "";
 
     @Mixin
     private Output output;
@@ -123,7 +85,10 @@ final class WeatherCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        AirPrinter printer = new AirPrinter(session.isPresent() ? kept(session.get()) : told(), power);
+        Optional<Friction> known = knownFriction();
+        Optional<OpenSession> open =
+                session.isPresent() ? Optional.of(tools.desk().open(session.get())) : Optional.empty();
+        AirPrinter printer = printer(open, known);
         if (output.json()) {
             output.print(printer.json());
         } else {
@@ -132,41 +97,62 @@ final class WeatherCommand implements Callable<Integer> {
         return Output.DONE;
     }
 
-    private AirSummary told() throws Exception {
-        return tools.readAir().summary(typed(), elevation);
+    private Optional<Friction> knownFriction() {
+        if (friction.isPresent() && power.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "--friction needs the --power it was known at.");
+        }
+        return friction.map(lost -> new Friction(power.orElseThrow(), lost));
     }
 
-    private TypedAir typed() {
-        return new TypedAir(
-                pressure.station
-                        .<TypedAir.Barometer>map(TypedAir.Barometer.Station::new)
-                        .orElseGet(this::altimeter),
-                temperature,
-                humidity.relative
-                        .<TypedAir.Humidity>map(TypedAir.Humidity.Relative::new)
-                        .orElseGet(() -> new TypedAir.Humidity.DewPoint(humidity.dewPoint.orElseThrow())));
+    private AirPrinter printer(Optional<OpenSession> open, Optional<Friction> known) throws BadFileException {
+        ReadAir.Told told = told(open);
+        AirSummary summary =
+                known.map(by -> told.summary().with(by, new Correction())).orElse(told.summary());
+        boolean charged = open.map(now -> now.session().profile().charged()).orElse(false);
+        return new AirPrinter(
+                new ReadAir.Told(summary, told.doubts()), power, known, standard(open), open.isPresent() && !charged);
     }
 
-    private TypedAir.Barometer altimeter() {
-        return new TypedAir.Barometer.Altimeter(
-                pressure.setting.orElseThrow(),
-                elevation.orElseThrow(
-                        () -> wrongUsage("--altimeter needs the --elevation of the place, such as 800ft.")));
+    private static Standard standard(Optional<OpenSession> open) {
+        return open.map(now -> now.session().standard())
+                .filter(chosen -> chosen != Standard.NONE)
+                .orElse(Standard.SAE_J1349);
     }
 
-    private AirSummary kept(Path folder) throws Exception {
-        Quantity station = pressure.station.orElseThrow(
-                () -> wrongUsage("A session keeps the station pressure: give --pressure with --session."));
-        Quantity relative = humidity.relative.orElseThrow(
-                () -> wrongUsage("A session keeps the relative humidity: give --humidity with --session."));
+    private ReadAir.Told told(Optional<OpenSession> open) throws BadFileException {
+        Optional<Quantity> garage = open.flatMap(now -> now.session().car().quantity(Fact.ELEVATION));
+        TypedAir air = typed.air(garage);
+        Optional<Quantity> height = typed.elevation().or(() -> garage);
+        try {
+            return open.isPresent()
+                    ? tools.recordAir().record(open.get(), reading(air)).told()
+                    : tools.readAir().told(air, height, standard(open));
+        } catch (BadFileException refused) {
+            throw tools.readAir()
+                    .lookalike(air, height)
+                    .map(likeness -> withWayOut(refused, likeness))
+                    .orElse(refused);
+        }
+    }
+
+    private AirReading reading(TypedAir air) {
         LocalDateTime time =
                 at.orElseGet(() -> LocalDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.MINUTES));
-        tools.readAir().summary(typed(), elevation); // the session knows its own elevation, or none
-        AirReading reading = new AirReading(time, station, temperature, relative);
-        return tools.recordAir().record(tools.desk().open(folder), reading).summary();
+        return new AirReading(time, place, air);
     }
 
-    private ParameterException wrongUsage(String sentence) {
-        return new ParameterException(spec.commandLine(), sentence);
+    /** What to type if the pressure is the altimeter setting it looks like. */
+    private static BadFileException withWayOut(BadFileException refused, Lookalike likeness) {
+        String wayOut = " To take it as one, type --altimeter " + bare(likeness.typed()) + " --elevation "
+                + bare(likeness.elevation()) + " instead of --pressure.";
+        return new BadFileException(refused.problems().stream()
+                .map(problem -> problem.message().startsWith(likeness.sentence())
+                        ? new Problem(problem.file(), problem.place(), problem.message() + wayOut)
+                        : problem)
+                .toList());
+    }
+
+    private static String bare(Quantity quantity) {
+        return quantity.figure().toPlainString() + quantity.unit().symbol();
     }
 }

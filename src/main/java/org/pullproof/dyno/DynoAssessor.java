@@ -1,7 +1,5 @@
 package org.pullproof.dyno;
 
-import java.time.Duration;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,10 +10,12 @@ import java.util.OptionalInt;
 import org.pullproof.dyno.DynoFindings.SetupPower;
 import org.pullproof.engine.Setup;
 import org.pullproof.units.Figures;
+import org.pullproof.units.Quantity;
 import org.pullproof.units.RpmRange;
 import org.pullproof.weather.AirReading;
 import org.pullproof.weather.Correction;
 import org.pullproof.weather.Factor;
+import org.pullproof.weather.PullAir;
 import org.pullproof.weather.Standard;
 
 /** Makes of pulls, their figures and the air of the day what they amount to. Immutable. */
@@ -27,13 +27,37 @@ public final class DynoAssessor {
     }
 
     /**
-     * Corrects every pull by the reading of its day nearest in time, and takes its power over the band.
+     * What the owner told that the pulls themselves do not.
+     *
+     * @param band that calls are made on; without it the band is what all counted pulls cover
+     * @param elevation of the garage, to hold readings of the pressure against
+     * @param stated a figure of another sheet
+     */
+    public record Told(Optional<RpmRange> band, Optional<Quantity> elevation, Optional<StatedFigure> stated) {
+        static Told band(Optional<RpmRange> band) {
+            return new Told(band, Optional.empty(), Optional.empty());
+        }
+    }
+
+    /** The same with nothing told but the band. */
+    public DynoFindings assess(
+            List<DynoDay> days,
+            List<Setup> setups,
+            Map<String, Trace> traces,
+            Standard standard,
+            Optional<RpmRange> band,
+            Figures figures) {
+        return assess(days, setups, traces, standard, Told.band(band), figures);
+    }
+
+    /**
+     * Corrects every pull by the readings of its day around it in time, see {@link PullAir}, and takes its power over the band.
      *
      * @param days in order, each with its pulls in order
      * @param setups to name the pulls by
      * @param traces figures by {@link Pull#id()}; a pull without is left out of the findings
      * @param standard that power is corrected to
-     * @param told the band the owner told; without it the band is what all counted pulls cover
+     * @param told by the owner
      * @param figures to write flags and the answer with
      */
     public DynoFindings assess(
@@ -41,47 +65,60 @@ public final class DynoAssessor {
             List<Setup> setups,
             Map<String, Trace> traces,
             Standard standard,
-            Optional<RpmRange> told,
+            Told told,
             Figures figures) {
         List<Made> made = made(days, traces);
-        Optional<RpmRange> band = told.or(() -> BandPower.commonTo(made.stream()
-                .filter(each -> each.pull().excluded().isEmpty())
-                .map(Made::trace)
-                .toList()));
-        PullFlags flags = new PullFlags(made, band, standard, setups);
+        Optional<RpmRange> band = told.band()
+                .or(() -> BandPower.commonTo(made.stream()
+                        .filter(each -> each.pull().excluded().isEmpty())
+                        .map(Made::trace)
+                        .toList()));
+        PullFlags flags = new PullFlags(made, band, standard, setups, new WeatherFlags(told.elevation()));
         List<PullFindings> pulls = made.stream()
                 .map(each -> findings(each, name(setups, each.pull()), standard, band, flags))
                 .toList();
         List<SetupPower> powers = SetupMeans.of(pulls);
         Optional<AirReading> latest =
                 days.stream().flatMap(day -> day.air().stream()).max(Comparator.comparing(AirReading::time));
+        boolean bandIsDefault = told.band().isEmpty();
         return new DynoFindings(
-                new DynoAnswer(standard, band, told.isEmpty(), setups, figures).sentence(pulls, powers),
+                new DynoAnswer(standard, band, bandIsDefault, setups, figures).sentence(pulls, powers),
                 pulls,
                 powers,
                 end(band.map(RpmRange::fromRpm)),
                 end(band.map(RpmRange::toRpm)),
-                told.isEmpty() && band.isPresent(),
+                bandIsDefault && band.isPresent(),
                 latest,
-                latest.map(air -> correction.factor(standard, air)));
+                latest.map(air -> correction.factor(standard, air)),
+                told.stated().map(stated -> new StatedJudge(correction, standard, figures).judge(stated, pulls)));
     }
 
     private static OptionalInt end(Optional<Integer> rpm) {
         return rpm.map(OptionalInt::of).orElse(OptionalInt.empty());
     }
 
-    /** A pull with its figures and the air of its day. */
-    record Made(Pull pull, Trace trace, List<AirReading> air) {}
+    /** A pull with its figures and the air at it. */
+    record Made(Pull pull, Trace trace, Optional<PullAir> air) {}
 
     private static List<Made> made(List<DynoDay> days, Map<String, Trace> traces) {
+        List<AirReading> all = days.stream().flatMap(day -> day.air().stream()).toList();
         List<Made> made = new ArrayList<>();
         for (DynoDay day : days) {
             for (Pull pull : day.pulls()) {
                 Optional.ofNullable(traces.get(pull.id()))
-                        .ifPresent(trace -> made.add(new Made(pull, trace, day.air())));
+                        .ifPresent(trace -> made.add(new Made(pull, trace, air(pull, day, all))));
             }
         }
         return List.copyOf(made);
+    }
+
+    /**
+     * The readings of the pull's own day. Where nobody told when it was made and its file's day has none, the last reading before
+     * it was taken in.
+     */
+    private static Optional<PullAir> air(Pull pull, DynoDay day, List<AirReading> all) {
+        return PullAir.at(pull.time(), day.air())
+                .or(() -> pull.takenIn().flatMap(taken -> PullAir.lastBefore(taken, all)));
     }
 
     private static String name(List<Setup> setups, Pull pull) {
@@ -90,38 +127,30 @@ public final class DynoAssessor {
 
     private PullFindings findings(Made made, String name, Standard standard, Optional<RpmRange> band, PullFlags flags) {
         Trace trace = made.trace();
-        Optional<AirReading> air = nearest(made.air(), made.pull().time());
+        Optional<Factor> factor = factor(made.pull(), made.air(), standard);
         int peak = trace.peak();
         return new PullFindings(
                 made.pull(),
                 name,
                 trace,
                 PowerCurve.from(trace),
-                air,
-                factor(made.pull(), air, standard),
+                made.air(),
+                factor,
                 trace.watt(peak) / 1e3,
                 trace.rpm(peak),
                 band.map(range -> BandPower.of(trace, range)).orElse(OptionalDouble.empty()),
-                flags.of(made));
-    }
-
-    /** The reading nearest in time; of two as near the earlier. */
-    private static Optional<AirReading> nearest(List<AirReading> air, LocalDateTime time) {
-        return air.stream()
-                .min(Comparator.comparing((AirReading reading) ->
-                                Duration.between(reading.time(), time).abs())
-                        .thenComparing(AirReading::time));
+                flags.of(made, factor));
     }
 
     /** Figures corrected already to this standard stand as they are; to another one they cannot be compared. */
-    private Optional<Factor> factor(Pull pull, Optional<AirReading> air, Standard standard) {
+    private Optional<Factor> factor(Pull pull, Optional<PullAir> air, Standard standard) {
         if (pull.correctedAlready().isPresent()) {
             return pull.correctedAlready()
                     .filter(already -> already == standard)
-                    .map(already -> new Factor(standard, 1, 0, true));
+                    .map(Factor::exactlyOne);
         }
         return standard == Standard.NONE
-                ? Optional.of(new Factor(standard, 1, 0, true))
-                : air.map(reading -> correction.factor(standard, reading));
+                ? Optional.of(Factor.exactlyOne(standard))
+                : air.map(around -> around.factor(standard, correction));
     }
 }

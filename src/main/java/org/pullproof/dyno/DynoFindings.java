@@ -18,6 +18,7 @@ import org.pullproof.weather.Factor;
  * @param bandIsDefault whether the band was not told but taken from what all pulls cover
  * @param latestAir the last reading of the air
  * @param latestFactor its factor on the session's standard
+ * @param stated what a figure of another sheet amounts to, if one was told
  */
 public record DynoFindings(
         Sentence answer,
@@ -27,10 +28,24 @@ public record DynoFindings(
         OptionalInt bandTo,
         boolean bandIsDefault,
         Optional<AirReading> latestAir,
-        Optional<Factor> latestFactor) {
+        Optional<Factor> latestFactor,
+        Optional<StatedFinding> stated) {
     public DynoFindings {
         pulls = List.copyOf(pulls);
         setups = List.copyOf(setups);
+    }
+
+    /** Without a figure of another sheet. */
+    public DynoFindings(
+            Sentence answer,
+            List<PullFindings> pulls,
+            List<SetupPower> setups,
+            OptionalInt bandFrom,
+            OptionalInt bandTo,
+            boolean bandIsDefault,
+            Optional<AirReading> latestAir,
+            Optional<Factor> latestFactor) {
+        this(answer, pulls, setups, bandFrom, bandTo, bandIsDefault, latestAir, latestFactor, Optional.empty());
     }
 
     /**

@@ -3,8 +3,8 @@ package org.pullproof.dyno;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.pullproof.weather.AirReading;
 import org.pullproof.weather.Factor;
+import org.pullproof.weather.PullAir;
 import org.pullproof.weather.Standard;
 
 /**
@@ -14,7 +14,7 @@ import org.pullproof.weather.Standard;
  * @param name setup's name and number: "base-3"
  * @param trace as measured
  * @param curve on the fixed grid, measured and corrected
- * @param air the reading it is corrected by, if there is one
+ * @param air the air it is corrected by, from the readings around it, if there is any
  * @param factor what the measured figures are multiplied by: made from that air, or 1 where the file is corrected already
  * @param peakMeasuredKw highest measured power, kW
  * @param peakMeasuredRpm where, rpm
@@ -26,7 +26,7 @@ public record PullFindings(
         String name,
         Trace trace,
         PowerCurve curve,
-        Optional<AirReading> air,
+        Optional<PullAir> air,
         Optional<Factor> factor,
         double peakMeasuredKw,
         double peakMeasuredRpm,

@@ -7,6 +7,8 @@ import org.pullproof.dyno.DynoAssessor.Made;
 import org.pullproof.engine.Setup;
 import org.pullproof.units.Figures;
 import org.pullproof.units.RpmRange;
+import org.pullproof.weather.Factor;
+import org.pullproof.weather.PullAir;
 import org.pullproof.weather.Standard;
 
 /** What to mind about a pull, one sentence each, beginning with its keyword. Nothing is dropped for a flag. */
@@ -18,18 +20,32 @@ final class PullFlags {
     private final Optional<RpmRange> band;
     private final Standard standard;
     private final List<Setup> setups;
+    private final WeatherFlags weather;
 
-    PullFlags(List<Made> all, Optional<RpmRange> band, Standard standard, List<Setup> setups) {
+    PullFlags(List<Made> all, Optional<RpmRange> band, Standard standard, List<Setup> setups, WeatherFlags weather) {
         this.all = all;
         this.band = band;
         this.standard = standard;
         this.setups = setups;
+        this.weather = weather;
     }
 
-    List<String> of(Made made) {
-        return Stream.of(band(made), time(made), sparse(made), corrected(made.pull()), duplicate(made))
-                .flatMap(Optional::stream)
-                .toList();
+    List<String> of(Made made, Optional<Factor> factor) {
+        Stream<String> own = Stream.of(band(made), time(made), sparse(made), corrected(made.pull()), duplicate(made))
+                .flatMap(Optional::stream);
+        return Stream.concat(own, weather(made, factor).stream()).toList();
+    }
+
+    /** Nothing where the air of the day does not enter: figures corrected already, or not to be corrected. */
+    private List<String> weather(Made made, Optional<Factor> factor) {
+        if (standard == Standard.NONE
+                || made.pull().correctedAlready().isPresent()
+                || made.air().isEmpty()) {
+            return List.of();
+        }
+        PullAir air = made.air().get();
+        Stream<String> age = factor.stream().flatMap(by -> weather.of(air, by).stream());
+        return Stream.concat(weather.ofReadings(air).stream(), age).toList();
     }
 
     private Optional<String> band(Made made) {

@@ -10,11 +10,13 @@ import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFile;
 import org.pullproof.dyno.Role;
+import org.pullproof.dyno.StatedFigure;
 import org.pullproof.units.Dimension;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Unit;
 import org.pullproof.weather.AirReading;
 import org.pullproof.weather.Standard;
+import org.pullproof.weather.TypedAir;
 
 /** Dyno days: the air as read and the pulls with their files. */
 final class DynoJson {
@@ -23,30 +25,32 @@ final class DynoJson {
     static DynoDay readDay(JsonPlace place) throws BadFileException {
         place.onlyKeys("date", "air", "pulls");
         LocalDate date = place.at("date").date();
-        List<AirReading> air = place.each("air", DynoJson::air);
+        List<AirReading> air = place.each("air", AirJson::readReading);
         List<Pull> pulls = place.each("pulls", DynoJson::pull);
         return place.checked(() -> new DynoDay(date, air, pulls));
     }
 
-    private static AirReading air(JsonPlace place) throws BadFileException {
-        place.onlyKeys("time", "stationPressure", "temperature", "relativeHumidity");
-        LocalDateTime time = place.at("time").time();
-        Quantity pressure = place.at("stationPressure").quantity(Dimension.PRESSURE);
-        Quantity temperature = place.at("temperature").quantity(Dimension.TEMPERATURE);
-        Quantity humidity = place.at("relativeHumidity").quantity(Dimension.SHARE);
-        return place.checked(() -> new AirReading(time, pressure, temperature, humidity));
+    static StatedFigure readStated(JsonPlace place) throws BadFileException {
+        place.onlyKeys("power", "standard", "at", "air", "note");
+        Quantity power = place.at("power").quantity(Dimension.POWER);
+        Optional<Standard> standard = place.maybe("standard", at -> at.oneOf(Standard.class));
+        StatedFigure.At where = place.at("at").oneOf(StatedFigure.At.class);
+        Optional<TypedAir> air = place.maybe("air", AirJson::read);
+        String note = place.maybe("note", JsonPlace::text).orElse("");
+        return place.checked(() -> new StatedFigure(power, standard, where, air, note));
     }
 
     private static Pull pull(JsonPlace place) throws BadFileException {
-        place.onlyKeys("setup", "number", "file", "time", "columns", "correctedAlready", "excluded");
+        place.onlyKeys("setup", "number", "file", "time", "takenIn", "columns", "correctedAlready", "excluded");
         String setup = place.at("setup").text();
         int number = place.at("number").whole();
         PullFile file = place.need("file", DynoJson::file);
         LocalDateTime time = place.at("time").time();
+        Optional<LocalDateTime> takenIn = place.maybe("takenIn", JsonPlace::time);
         List<ColumnChoice> columns = place.each("columns", DynoJson::column);
         Optional<Standard> corrected = place.maybe("correctedAlready", at -> at.oneOf(Standard.class));
         Optional<String> excluded = place.maybe("excluded", JsonPlace::text);
-        return place.checked(() -> new Pull(setup, number, file, time, columns, corrected, excluded));
+        return place.checked(() -> new Pull(setup, number, file, time, takenIn, columns, corrected, excluded));
     }
 
     private static PullFile file(JsonPlace place) throws BadFileException {
@@ -78,18 +82,18 @@ final class DynoJson {
     static Map<String, Object> write(DynoDay day) {
         return new JsonObject()
                 .text("date", day.date())
-                .put("air", day.air().stream().map(DynoJson::write).toList())
+                .put("air", day.air().stream().map(AirJson::write).toList())
                 .put("pulls", day.pulls().stream().map(DynoJson::write).toList())
                 .entries();
     }
 
-    private static Map<String, Object> write(AirReading air) {
-        return new JsonObject()
-                .text("time", air.time())
-                .text("stationPressure", air.stationPressure())
-                .text("temperature", air.temperature())
-                .text("relativeHumidity", air.relativeHumidity())
-                .entries();
+    static Map<String, Object> write(StatedFigure stated) {
+        JsonObject written = new JsonObject()
+                .text("power", stated.power())
+                .key("standard", stated.standard())
+                .key("at", stated.at());
+        stated.air().map(AirJson::write).ifPresent(air -> written.put("air", air));
+        return written.unlessEmpty("note", stated.note()).entries();
     }
 
     private static Map<String, Object> write(Pull pull) {
@@ -98,6 +102,7 @@ final class DynoJson {
                 .put("number", pull.number())
                 .put("file", write(pull.file()))
                 .text("time", pull.time())
+                .text("takenIn", pull.takenIn())
                 .put("columns", pull.columns().stream().map(DynoJson::write).toList())
                 .key("correctedAlready", pull.correctedAlready())
                 .text("excluded", pull.excluded())

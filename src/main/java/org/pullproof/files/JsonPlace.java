@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -86,6 +88,16 @@ final class JsonPlace {
 
     private static String firstLine(JsonProcessingException wrong) {
         return wrong.getOriginalMessage().lines().findFirst().orElse("unreadable");
+    }
+
+    /** The same place of the same file, its object changed; this one stays as it is. */
+    JsonPlace changed(Consumer<ObjectNode> change) throws BadFileException {
+        if (!node.isObject()) {
+            throw problem("here stands " + kind() + "; an object in { } belongs here.");
+        }
+        ObjectNode copy = node.deepCopy();
+        change.accept(copy);
+        return new JsonPlace(file, path, copy);
     }
 
     BadFileException problem(String message) {

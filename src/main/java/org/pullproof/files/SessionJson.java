@@ -10,6 +10,7 @@ import org.pullproof.car.Car;
 import org.pullproof.car.Fact;
 import org.pullproof.changes.Change;
 import org.pullproof.dyno.DynoDay;
+import org.pullproof.dyno.StatedFigure;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.engine.Setup;
 import org.pullproof.health.Reading;
@@ -23,13 +24,11 @@ import org.pullproof.worth.MoneyBook;
 
 /** The whole document as {@code session.json}; the schema lies in {@code docs/formats}. */
 final class SessionJson {
-    /** The format written, and the newest that is read. */
-    static final int FORMAT = 1;
-
     private SessionJson() {}
 
-    static Session read(JsonPlace place) throws BadFileException {
-        DocumentFormat.require(place, FORMAT);
+    /** Reads a session of this format or an older one. */
+    static Session read(JsonPlace file) throws BadFileException {
+        JsonPlace place = SessionUpgrade.upgraded(file);
         place.onlyKeys(
                 "format",
                 "writtenBy",
@@ -43,7 +42,8 @@ final class SessionJson {
                 "standard",
                 "days",
                 "money",
-                "notes");
+                "notes",
+                "stated");
         Car car = place.need("car", SessionJson::car);
         EngineProfile profile = place.need("profile", ProfileJson::read);
         List<Reading> readings = place.each("readings", ReadingJson::read);
@@ -55,9 +55,11 @@ final class SessionJson {
         List<DynoDay> days = place.each("days", DynoJson::readDay);
         MoneyBook money = place.need("money", MoneyJson::read);
         List<Note> notes = place.each("notes", SessionJson::note);
+        Optional<StatedFigure> stated = place.maybe("stated", DynoJson::readStated);
         return place.at("presentSetup")
                 .checked(() -> new Session(
-                        car, profile, readings, tuneUp, setups, present, changes, standard, days, money, notes));
+                        car, profile, readings, tuneUp, setups, present, changes, standard, days, money, notes,
+                        stated));
     }
 
     private static Car car(JsonPlace place) throws BadFileException {
@@ -100,8 +102,8 @@ final class SessionJson {
     }
 
     static Map<String, Object> write(Session session, String writtenBy) {
-        return new JsonObject()
-                .put("format", FORMAT)
+        JsonObject written = new JsonObject()
+                .put("format", SessionUpgrade.FORMAT)
                 .put("writtenBy", writtenBy)
                 .put("car", write(session.car()))
                 .put("profile", ProfileJson.write(session.profile()))
@@ -117,8 +119,9 @@ final class SessionJson {
                 .key("standard", session.standard())
                 .put("days", session.days().stream().map(DynoJson::write).toList())
                 .put("money", MoneyJson.write(session.money()))
-                .put("notes", session.notes().stream().map(SessionJson::write).toList())
-                .entries();
+                .put("notes", session.notes().stream().map(SessionJson::write).toList());
+        session.stated().map(DynoJson::write).ifPresent(stated -> written.put("stated", stated));
+        return written.entries();
     }
 
     private static Map<String, Object> write(Car car) {

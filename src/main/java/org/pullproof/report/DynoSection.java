@@ -17,17 +17,17 @@ import org.pullproof.engine.Setup;
 import org.pullproof.report.ReportModel.Section;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Shown;
-import org.pullproof.weather.AirReading;
 import org.pullproof.weather.Factor;
+import org.pullproof.weather.PullAir;
 
 /** The dyno days: the air, every pull with its file, factor and flags, and the mean of each setup. */
 record DynoSection(Appraisal appraisal, Wording wording) {
     private static final int DIGEST_SHOWN = 12;
     private static final double CURVES_HEIGHT = 500;
 
-    /** Nothing before the first day. */
+    /** Nothing before the first day, unless another sheet's figure was told. */
     Optional<Section> section() {
-        if (appraisal.session().days().isEmpty()) {
+        if (appraisal.session().days().isEmpty() && appraisal.dyno().stated().isEmpty()) {
             return Optional.empty();
         }
         DynoFindings dyno = appraisal.dyno();
@@ -35,7 +35,10 @@ record DynoSection(Appraisal appraisal, Wording wording) {
         if (!dyno.pulls().isEmpty()) {
             blocks.add(new Block.Picture(curves()));
         }
-        blocks.add(air());
+        AirBlocks air = new AirBlocks(appraisal, wording);
+        if (!appraisal.session().days().isEmpty()) {
+            blocks.add(air.readings());
+        }
         if (!dyno.pulls().isEmpty()) {
             appraisal.session().days().stream()
                     .filter(day -> !day.pulls().isEmpty())
@@ -44,6 +47,7 @@ record DynoSection(Appraisal appraisal, Wording wording) {
             blocks.add(files());
             blocks.add(setups());
         }
+        blocks.addAll(air.stated());
         return Optional.of(new Section("dyno", "Dyno days", band(), blocks));
     }
 
@@ -69,30 +73,6 @@ record DynoSection(Appraisal appraisal, Wording wording) {
                 + (dyno.bandIsDefault() ? ", the range all pulls cover" : "");
     }
 
-    private Block air() {
-        return new Block.Table(
-                "air",
-                "The air as read",
-                List.of(
-                        words("time", "Read"),
-                        words("station", "Station pressure"),
-                        words("temperature", "Temperature"),
-                        words("humidity", "Relative humidity")),
-                appraisal.session().days().stream()
-                        .map(DynoDay::air)
-                        .flatMap(List::stream)
-                        .map(DynoSection::row)
-                        .toList());
-    }
-
-    private static List<Cell> row(AirReading air) {
-        return List.of(
-                Cell.words(Wording.minute(air.time())),
-                Cell.words(Wording.typed(air.stationPressure())),
-                Cell.words(Wording.typed(air.temperature())),
-                Cell.words(Wording.typed(air.relativeHumidity())));
-    }
-
     private Block pulls(DynoDay day) {
         String power = wording.unit(Shown.POWER);
         return new Block.Table(
@@ -101,6 +81,7 @@ record DynoSection(Appraisal appraisal, Wording wording) {
                 List.of(
                         words("name", "Pull"),
                         words("time", "Time"),
+                        words("air", "Air read"),
                         words("factor", "Factor"),
                         figures("peakMeasuredKw", "Peak measured, " + power),
                         figures("peakMeasuredRpm", "at rpm"),
@@ -117,6 +98,7 @@ record DynoSection(Appraisal appraisal, Wording wording) {
         return List.of(
                 Cell.words(pull.name()),
                 Cell.words(Wording.clock(pull.pull().time())),
+                Cell.words(pull.air().map(PullAir::words)),
                 factor(pull),
                 wording.power(OptionalDouble.of(pull.peakMeasuredKw())),
                 Wording.number(OptionalDouble.of(pull.peakMeasuredRpm()), 0),

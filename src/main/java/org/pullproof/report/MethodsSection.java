@@ -5,6 +5,7 @@ import java.util.List;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.report.ReportModel.Section;
 import org.pullproof.weather.Standard;
+import org.pullproof.weather.StandardNote;
 
 /** By which methods and standards the figures above were made; only those that were used. */
 record MethodsSection(Appraisal appraisal) {
@@ -45,10 +46,16 @@ record MethodsSection(Appraisal appraisal) {
         return methods;
     }
 
-    private static String correction(Standard standard) {
-        return standard == Standard.NONE
-                ? "Power is shown as measured, without a correction for the air."
-                : "Power is corrected to " + standard.words() + ": measured power times the factor beside each pull. ±"
-                        + " beside a factor is what the resolution of the readings of the air leaves open.";
+    private String correction(Standard standard) {
+        if (standard == Standard.NONE) {
+            return "Power is shown as measured, without a correction for the air.";
+        }
+        StandardNote note = StandardNote.of(standard);
+        boolean charged = appraisal.session().profile().charged();
+        return "Power is corrected to " + standard.words() + " (reference air " + note.reference() + "; form "
+                + note.form() + "; made for " + note.range() + "; " + note.status()
+                + "): measured power times the factor beside each pull. ± beside a factor is what the resolution of the"
+                + " readings of the air leaves open. " + StandardNote.AT_THE_WHEELS
+                + (charged ? " " + StandardNote.CHARGED : "");
     }
 }

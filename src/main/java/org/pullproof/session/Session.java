@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.pullproof.car.Car;
 import org.pullproof.changes.Change;
 import org.pullproof.dyno.DynoDay;
+import org.pullproof.dyno.StatedFigure;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.engine.Setup;
 import org.pullproof.health.Reading;
@@ -26,6 +27,7 @@ import org.pullproof.worth.MoneyBook;
  * @param days the dyno days in order
  * @param money what is spent and what could be
  * @param notes free words
+ * @param stated a figure of another dyno's sheet, as stated there
  */
 public record Session(
         Car car,
@@ -38,7 +40,8 @@ public record Session(
         Standard standard,
         List<DynoDay> days,
         MoneyBook money,
-        List<Note> notes) {
+        List<Note> notes,
+        Optional<StatedFigure> stated) {
     public Session {
         readings = List.copyOf(readings);
         setups = List.copyOf(setups);
@@ -65,7 +68,8 @@ public record Session(
                 Standard.SAE_J1349,
                 List.of(),
                 MoneyBook.empty(),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     public Optional<Setup> setup(String id) {
@@ -78,38 +82,50 @@ public record Session(
 
     public Session withCar(Car next) {
         return new Session(
-                next, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, money, notes);
+                next, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, money, notes, stated);
     }
 
     public Session withProfile(EngineProfile next) {
-        return new Session(car, next, readings, tuneUp, setups, presentSetup, changes, standard, days, money, notes);
+        return new Session(
+                car, next, readings, tuneUp, setups, presentSetup, changes, standard, days, money, notes, stated);
     }
 
     public Session withReadings(List<Reading> next) {
-        return new Session(car, profile, next, tuneUp, setups, presentSetup, changes, standard, days, money, notes);
+        return new Session(
+                car, profile, next, tuneUp, setups, presentSetup, changes, standard, days, money, notes, stated);
     }
 
     public Session withTuneUp(TuneUp next) {
-        return new Session(car, profile, readings, next, setups, presentSetup, changes, standard, days, money, notes);
+        return new Session(
+                car, profile, readings, next, setups, presentSetup, changes, standard, days, money, notes, stated);
     }
 
     public Session withSetups(List<Setup> next, String present, List<Change> steps) {
-        return new Session(car, profile, readings, tuneUp, next, present, steps, standard, days, money, notes);
+        return new Session(car, profile, readings, tuneUp, next, present, steps, standard, days, money, notes, stated);
     }
 
     public Session withStandard(Standard next) {
-        return new Session(car, profile, readings, tuneUp, setups, presentSetup, changes, next, days, money, notes);
+        return new Session(
+                car, profile, readings, tuneUp, setups, presentSetup, changes, next, days, money, notes, stated);
     }
 
     public Session withDays(List<DynoDay> next) {
-        return new Session(car, profile, readings, tuneUp, setups, presentSetup, changes, standard, next, money, notes);
+        return new Session(
+                car, profile, readings, tuneUp, setups, presentSetup, changes, standard, next, money, notes, stated);
     }
 
     public Session withMoney(MoneyBook next) {
-        return new Session(car, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, next, notes);
+        return new Session(
+                car, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, next, notes, stated);
     }
 
     public Session withNotes(List<Note> next) {
-        return new Session(car, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, money, next);
+        return new Session(
+                car, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, money, next, stated);
+    }
+
+    public Session withStated(Optional<StatedFigure> next) {
+        return new Session(
+                car, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, money, notes, next);
     }
 }

@@ -48,7 +48,8 @@ public final class MeasuringSheets {
     }
 
     private Sheet dynoDay(SessionViewModel session) {
-        DeskDynoActs acts = new DeskDynoActs(tools.recordAir(), tools.addPulls(), tools.excludePull());
+        DeskDynoActs acts =
+                new DeskDynoActs(tools.recordAir(), tools.addPulls(), tools.excludePull(), tools.setFacts());
         return new DynoDaySheet(
                 new DynoDayViewModel(session, acts, new Correction(), new AirCheck(), clock),
                 chooser,

@@ -4,139 +4,130 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.pullproof.units.Dimension;
-import org.pullproof.units.Figures;
 import org.pullproof.units.Pressure;
 import org.pullproof.units.Quantity;
-import org.pullproof.units.Temperature;
-import org.pullproof.units.Unit;
 
 /**
- * Whether typed air can exist, and whether its pressure can be that of the place. Only what is impossible is named; what is
- * merely rare is not.
+ * Whether typed air can exist, and whether its pressure can be that of the place. What is impossible is refused; a station
+ * pressure that is possible but lies nearer to an altimeter setting is doubted, see {@link Lookalike}.
  *
  * <p>Limits (C, common practice without a source): 50 to 110 kPa on any road, −40 to 90 °C in any intake, and at a known
- * elevation the standard atmosphere ± {@value #WEATHER_KPA} kPa, which is more than weather does outside a hurricane.
+ * elevation the standard atmosphere ± {@value Lookalike#WEATHER_KPA} kPa, which is more than weather does outside a hurricane.
  */
 public final class AirCheck {
-    private static final double WEATHER_KPA = 4;
     private static final double LOWEST_KPA = 50;
     private static final double HIGHEST_KPA = 110;
-    private static final double COLDEST_CELSIUS = -40;
-    private static final double HOTTEST_CELSIUS = 90;
+    private static final double LOWEST_SETTING_KPA = 85;
+    private static final double LOWEST_METRE = -500;
+    private static final double HIGHEST_METRE = 5500;
+
+    private final MoistureCheck moisture = new MoistureCheck();
 
     /**
      * @param air as typed
-     * @param elevation of the place, a length, if known; with an altimeter setting it is of no use
+     * @param garage elevation of the place, a length, if known; what was told with the pressure itself comes first
      * @return one sentence for each thing that cannot be; empty if the air is possible
      */
-    public List<String> problems(TypedAir air, Optional<Quantity> elevation) {
+    public List<String> problems(TypedAir air, Optional<Quantity> garage) {
         List<String> problems = new ArrayList<>();
         pressureProblem(air.barometer()).ifPresent(problems::add);
-        temperatureProblem(air.temperature()).ifPresent(problems::add);
-        humidityProblem(air.humidity()).ifPresent(problems::add);
+        moisture.temperatureProblem(air.thermometer()).ifPresent(problems::add);
+        moisture.rangeProblem(air.humidity()).ifPresent(problems::add);
         if (problems.isEmpty()) {
-            vapourProblem(air).ifPresent(problems::add);
-            elevation.flatMap(height -> placeProblem(air.barometer(), height)).ifPresent(problems::add);
+            moisture.problem(air).ifPresent(problems::add);
+            placeProblem(air.barometer(), garage).ifPresent(problems::add);
         }
         return List.copyOf(problems);
     }
 
-    private static Optional<String> pressureProblem(TypedAir.Barometer barometer) {
-        if (barometer instanceof TypedAir.Barometer.Altimeter altimeter) {
-            return outside(altimeter.setting(), "an altimeter setting", 85, HIGHEST_KPA)
-                    .or(() -> elevationProblem(altimeter.elevation()));
-        }
-        Quantity typed = ((TypedAir.Barometer.Station) barometer).pressure();
-        return outside(typed, "a station pressure", LOWEST_KPA, HIGHEST_KPA);
+    /**
+     * The altimeter setting that a station pressure looks like, refused or only doubted; empty if it looks like none, and where no
+     * elevation is known.
+     */
+    public Optional<Lookalike> lookalike(TypedAir air, Optional<Quantity> garage) {
+        return air.barometer() instanceof Barometer.Station station
+                ? station.elevation()
+                        .or(() -> garage)
+                        .filter(height -> elevationProblem(height).isEmpty())
+                        .flatMap(height -> Lookalike.of(station.pressure(), height))
+                : Optional.empty();
     }
 
-    private static Optional<String> outside(Quantity typed, String what, double lowKpa, double highKpa) {
+    /** What is possible but doubtful, one sentence each. */
+    public List<String> doubts(TypedAir air, Optional<Quantity> garage) {
+        return lookalike(air, garage).filter(likeness -> !likeness.refused()).map(Lookalike::sentence).stream()
+                .toList();
+    }
+
+    private static Optional<String> pressureProblem(Barometer barometer) {
+        Optional<String> height = barometer.elevation().flatMap(AirCheck::elevationProblem);
+        if (height.isPresent()) {
+            return height;
+        }
+        if (barometer instanceof Barometer.Altimeter altimeter) {
+            return outside(altimeter.setting(), "an altimeter setting", LOWEST_SETTING_KPA);
+        }
+        if (barometer instanceof Barometer.SeaLevel sea) {
+            return outside(sea.pressure(), "a sea-level pressure", LOWEST_SETTING_KPA);
+        }
+        if (barometer instanceof Barometer.Elsewhere elsewhere) {
+            return outside(elsewhere.pressure(), "a station pressure", LOWEST_KPA)
+                    .or(() -> elevationProblem(elsewhere.readAt()));
+        }
+        return barometer instanceof Barometer.Station station
+                ? outside(station.pressure(), "a station pressure", LOWEST_KPA)
+                : Optional.empty();
+    }
+
+    private static Optional<String> outside(Quantity typed, String what, double lowKpa) {
         double kPa = typed.si() / 1e3;
-        return kPa >= lowKpa && kPa <= highKpa
+        return kPa >= lowKpa && kPa <= HIGHEST_KPA
                 ? Optional.empty()
-                : Optional.of(typed + " is not " + what + ": it lies between " + shown(lowKpa * 1e3, typed.unit())
-                        + " and " + shown(highKpa * 1e3, typed.unit()) + ".");
+                : Optional.of(
+                        typed + " is not " + what + ": it lies between " + AirWords.shown(lowKpa * 1e3, typed.unit())
+                                + " and " + AirWords.shown(HIGHEST_KPA * 1e3, typed.unit()) + ".");
     }
 
     private static Optional<String> elevationProblem(Quantity elevation) {
         double metres = elevation.requireDimension(Dimension.LENGTH).si();
-        return metres >= -500 && metres <= 5500
+        return metres >= LOWEST_METRE && metres <= HIGHEST_METRE
                 ? Optional.empty()
                 : Optional.of(elevation + " is not an elevation with roads: it lies between −500 m and 5500 m.");
     }
 
-    private static Optional<String> temperatureProblem(Quantity typed) {
-        double celsius = typed.si() - Unit.CELSIUS.offset();
-        return celsius >= COLDEST_CELSIUS && celsius <= HOTTEST_CELSIUS
-                ? Optional.empty()
-                : Optional.of(
-                        typed + " is not a temperature of intake air: it lies between −40 °C and 90 °C (−40 °F and"
-                                + " 194 °F).");
-    }
-
-    private static Optional<String> humidityProblem(TypedAir.Humidity humidity) {
-        if (humidity instanceof TypedAir.Humidity.DewPoint dewPoint) {
-            return dewPointRange(dewPoint.temperature());
+    private static Optional<String> placeProblem(Barometer barometer, Optional<Quantity> garage) {
+        if (barometer instanceof Barometer.Station station) {
+            Optional<Quantity> height = station.elevation().or(() -> garage);
+            return height.flatMap(AirCheck::elevationProblem)
+                    .or(() -> height.flatMap(told -> stationProblem(station.pressure(), told)));
         }
-        Quantity share = ((TypedAir.Humidity.Relative) humidity).share();
-        return share.si() >= 0 && share.si() <= 1
-                ? Optional.empty()
-                : Optional.of(share + " is not a relative humidity: it lies between 0 % and 100 %.");
-    }
-
-    private static Optional<String> dewPointRange(Quantity typed) {
-        double celsius = typed.si() - Unit.CELSIUS.offset();
-        return celsius >= COLDEST_CELSIUS && celsius <= HOTTEST_CELSIUS
-                ? Optional.empty()
-                : Optional.of(typed + " is not a dew point: it lies between −40 °C and the temperature of the air.");
-    }
-
-    private static Optional<String> vapourProblem(TypedAir air) {
-        Temperature t = air.temperature().temperature();
-        if (air.humidity() instanceof TypedAir.Humidity.DewPoint dewPoint
-                && dewPoint.temperature().si() > t.kelvin()) {
-            return Optional.of("The dew point " + dewPoint.temperature() + " is above the temperature of the air, "
-                    + air.temperature() + ": air holds no more vapour than saturates it.");
+        if (barometer instanceof Barometer.Elsewhere elsewhere) {
+            return stationProblem(elsewhere.pressure(), elsewhere.readAt());
         }
-        Pressure vapour = air.humidity().vapour(t);
-        Pressure total = air.barometer().station();
-        return vapour.pascal() < total.pascal()
-                ? Optional.empty()
-                : Optional.of(
-                        "The vapour alone would have " + shown(vapour.pascal(), Unit.KPA) + ", more than the whole "
-                                + shown(total.pascal(), Unit.KPA) + ": check the temperature and the humidity.");
-    }
-
-    private static Optional<String> placeProblem(TypedAir.Barometer barometer, Quantity elevation) {
-        if (!(barometer instanceof TypedAir.Barometer.Station station)) {
-            return Optional.empty();
-        }
-        Optional<String> place = elevationProblem(elevation);
-        return place.isPresent() ? place : stationProblem(station.pressure(), elevation);
+        return barometer.elevation().flatMap(height -> reducedProblem(barometer, height));
     }
 
     private static Optional<String> stationProblem(Quantity typed, Quantity elevation) {
         Pressure usual = StandardAtmosphere.pressureAt(elevation.si());
-        if (near(typed.pressure(), usual)) {
+        if (Lookalike.near(typed.pressure(), usual)) {
             return Optional.empty();
         }
-        Pressure ifSetting = StandardAtmosphere.station(typed.pressure(), elevation.si());
-        return Optional.of(
-                near(ifSetting, usual)
-                        ? typed + " at " + elevation
-                                + " looks like an altimeter setting: the station pressure there would be "
-                                + shown(ifSetting.pascal(), typed.unit()) + "."
-                        : typed + " cannot be the station pressure at " + elevation + ": it lies between "
-                                + shown(usual.pascal() - WEATHER_KPA * 1e3, typed.unit()) + " and "
-                                + shown(usual.pascal() + WEATHER_KPA * 1e3, typed.unit()) + " there.");
+        return Lookalike.of(typed, elevation)
+                .map(Lookalike::sentence)
+                .or(() -> Optional.of(typed + " cannot be the station pressure at " + elevation + ": it lies between "
+                        + AirWords.shown(usual.pascal() - Lookalike.WEATHER_KPA * 1e3, typed.unit()) + " and "
+                        + AirWords.shown(usual.pascal() + Lookalike.WEATHER_KPA * 1e3, typed.unit()) + " there."));
     }
 
-    private static boolean near(Pressure pressure, Pressure usual) {
-        return Math.abs(pressure.kilopascal() - usual.kilopascal()) <= WEATHER_KPA;
-    }
-
-    private static String shown(double pascal, Unit unit) {
-        int decimals = unit.factor() < 1000 ? 0 : unit.factor() > 50_000 ? 3 : unit == Unit.KPA ? 1 : 2;
-        return Figures.number(unit.fromSi(pascal), decimals) + " " + unit.symbol();
+    /** A pressure reduced to sea level that weather cannot give; the other way round, it may be the station pressure. */
+    private static Optional<String> reducedProblem(Barometer barometer, Quantity height) {
+        Pressure usual = StandardAtmosphere.pressureAt(height.si());
+        Pressure station = barometer.station();
+        return Lookalike.near(station, usual)
+                ? Optional.empty()
+                : Optional.of("With the " + barometer.words() + " the station pressure there would be "
+                        + AirWords.kilopascal(station) + ", more than " + Math.round(Lookalike.WEATHER_KPA)
+                        + " kPa from the usual " + AirWords.kilopascal(usual)
+                        + ": check the elevation, and whether the pressure is a station pressure already.");
     }
 }

@@ -1,22 +1,33 @@
 package org.pullproof.weather;
 
 import java.time.LocalDateTime;
-import org.pullproof.units.Dimension;
 import org.pullproof.units.Quantity;
 
 /**
- * The air as it was read and typed; what follows from it is an {@link AirState}.
+ * The air as it was read and typed at one moment; what follows from it is an {@link AirState}.
  *
  * @param time when it was read
- * @param stationPressure absolute pressure of the air at the place
- * @param temperature of the air the engine takes in
- * @param relativeHumidity 0 to 100 %, over water
+ * @param place where, in the words of whoever read it; empty if not told
+ * @param air as typed, in whatever form
  */
-public record AirReading(
-        LocalDateTime time, Quantity stationPressure, Quantity temperature, Quantity relativeHumidity) {
+public record AirReading(LocalDateTime time, String place, TypedAir air) {
     public AirReading {
-        stationPressure.requireDimension(Dimension.PRESSURE);
-        temperature.requireDimension(Dimension.TEMPERATURE);
-        relativeHumidity.requireDimension(Dimension.SHARE);
+        place = place.strip();
+    }
+
+    public AirReading(LocalDateTime time, TypedAir air) {
+        this(time, "", air);
+    }
+
+    /** The plainest form: station pressure, temperature at the intake, relative humidity. */
+    public AirReading(LocalDateTime time, Quantity stationPressure, Quantity temperature, Quantity relativeHumidity) {
+        this(
+                time,
+                new TypedAir(
+                        new Barometer.Station(stationPressure), temperature, new Humidity.Relative(relativeHumidity)));
+    }
+
+    public AirState state() {
+        return air.state();
     }
 }

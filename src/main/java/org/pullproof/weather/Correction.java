@@ -1,5 +1,6 @@
 package org.pullproof.weather;
 
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.pullproof.units.Unit;
 
@@ -16,34 +17,54 @@ import org.pullproof.units.Unit;
  * </pre>
  *
  * <p>Status: the form of J1349 and J607 was seen quoted, not in the standards themselves (P, weak); the reference air and
- * the temperature range of ISO 1585 are published in EU 134/2014 (P); the rest is from memory (M). Where each was seen:
- * {@code docs/methods/air.md}.
+ * the temperature range of ISO 1585 are published in EU 134/2014 (P); the rest is from memory (M). What a person should know
+ * of each is in {@link StandardNote}; where each was seen in {@code docs/methods/air.md}.
  */
 public final class Correction {
 
     /** Returns the factor of that air with the uncertainty its typed digits leave. */
     public Factor factor(Standard standard, AirReading reading) {
-        return factor(standard, TypedAir.of(reading));
+        return factor(standard, reading.air());
     }
 
     /**
      * Returns the factor of that air. Its uncertainty is the root of the sum of squares of what the factor changes when
-     * each reading is moved by half a step of its last typed digit (O).
+     * each reading is moved by half a step of its last typed digit (O), see {@link TypedAir#widths}.
      */
     public Factor factor(Standard standard, TypedAir typed) {
-        AirState air = typed.state();
-        double value = value(standard, air);
-        double uncertainty = typed.halfWidth(state -> value(standard, state));
-        return new Factor(standard, value, uncertainty, withinRange(standard, air, value));
+        return factor(standard, typed, air -> value(standard, air));
     }
 
-    double value(Standard standard, AirState air) {
+    /**
+     * Returns the factor of SAE J1349 for an engine whose friction is known:
+     *
+     * <pre>  ((P + FP) k − FP)/P,   k = (99/pd) √((t°C + 273)/298)</pre>
+     *
+     * <p>At a mechanical efficiency P/(P + FP) of 85 % it is the usual form but for its rounding. Status as there.
+     */
+    public Factor saeJ1349(TypedAir typed, Friction friction) {
+        double share = friction.share();
+        return factor(Standard.SAE_J1349, typed, air -> (1 + share) * density(air) - share);
+    }
+
+    private static Factor factor(Standard standard, TypedAir typed, ToDoubleFunction<AirState> formula) {
+        AirState air = typed.state();
+        double value = formula.applyAsDouble(air);
+        return new Factor(standard, value, typed.widths(formula), outside(standard, air, value));
+    }
+
+    /** The factor of an air that nobody typed, such as one between two readings. */
+    public double value(Standard standard, AirState air) {
         return formula(standard).applyAsDouble(air);
+    }
+
+    static List<String> outside(Standard standard, AirState air, double factor) {
+        return new StandardRange(standard).outside(air, factor);
     }
 
     private static ToDoubleFunction<AirState> formula(Standard standard) {
         return switch (standard) {
-            case SAE_J1349 -> Correction::saeJ1349;
+            case SAE_J1349 -> air -> 1.18 * density(air) - 0.18;
             case ISO_1585 -> Correction::iso1585;
             case SAE_J607 -> Correction::saeJ607;
             case DIN_70020 -> Correction::din70020;
@@ -51,9 +72,9 @@ public final class Correction {
         };
     }
 
-    private static double saeJ1349(AirState air) {
-        double k = 99 / air.dry().kilopascal() * Math.sqrt((air.temperature().celsius() + 273) / 298);
-        return 1.18 * k - 0.18;
+    /** What J1349 calls the ratio of indicated power: 1 in its reference air, above it in thinner air. */
+    private static double density(AirState air) {
+        return 99 / air.dry().kilopascal() * Math.sqrt((air.temperature().celsius() + 273) / 298);
     }
 
     private static double iso1585(AirState air) {
@@ -68,20 +89,5 @@ public final class Correction {
 
     private static double din70020(AirState air) {
         return 1013 / air.pressure().in(Unit.HPA) * Math.sqrt((air.temperature().celsius() + 273) / 293);
-    }
-
-    /** Ranges: J1349 from memory; ISO 1585 temperature P, limits of the factor M; the two others state none. */
-    private static boolean withinRange(Standard standard, AirState air, double factor) {
-        double celsius = air.temperature().celsius();
-        double dryKpa = air.dry().kilopascal();
-        return switch (standard) {
-            case SAE_J1349 -> within(celsius, 15, 35) && within(dryKpa, 90, 105);
-            case ISO_1585 -> within(celsius, 10, 45) && within(factor, 0.93, 1.07);
-            case SAE_J607, DIN_70020, NONE -> true;
-        };
-    }
-
-    private static boolean within(double value, double low, double high) {
-        return value >= low && value <= high;
     }
 }

@@ -42,7 +42,8 @@ public record Metar(
      */
     public static Metar parse(String text) {
         if (text.length() > LONGEST) {
-            throw new IllegalArgumentException("A METAR has at most " + LONGEST + " characters, this has " + text.length());
+            throw new IllegalArgumentException(
+                    "A METAR has at most " + LONGEST + " characters, this has " + text.length());
         }
         List<String> groups = Arrays.asList(text.strip().replace("=", " ").split("\\s+"));
         int remarks = groups.indexOf("RMK");
@@ -66,7 +67,8 @@ public record Metar(
 
     private static Optional<Quantity> setting(List<String> body) {
         Optional<Quantity> inches = first(body, INCHES)
-                .map(group -> Quantity.of(group.group(1).substring(0, 2) + "." + group.group(1).substring(2), Unit.INHG));
+                .map(group -> Quantity.of(
+                        group.group(1).substring(0, 2) + "." + group.group(1).substring(2), Unit.INHG));
         return inches.or(() -> first(body, HECTOPASCAL)
                 .map(group -> Quantity.of(String.valueOf(Integer.parseInt(group.group(1))), Unit.HPA)));
     }

@@ -89,8 +89,13 @@ public final class MoistAir {
      * <p>Form: common knowledge of gases; within 0.1 % of ASHRAE's spreadsheet values, see {@code MoistAirTest}.
      */
     public static double density(AirState air) {
-        double kelvin = air.temperature().kelvin();
-        return air.dry().pascal() / (DRY_GAS_CONSTANT * kelvin)
-                + air.vapour().pascal() / (VAPOUR_GAS_CONSTANT * kelvin);
+        return dryDensity(air)
+                + air.vapour().pascal()
+                        / (VAPOUR_GAS_CONSTANT * air.temperature().kelvin());
+    }
+
+    /** Returns the density of the dry part in kg/m³, pd/(287.058 T): what an engine can burn fuel with. */
+    public static double dryDensity(AirState air) {
+        return air.dry().pascal() / (DRY_GAS_CONSTANT * air.temperature().kelvin());
     }
 }

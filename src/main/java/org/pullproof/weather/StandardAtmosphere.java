@@ -19,7 +19,8 @@ public final class StandardAtmosphere {
     private static final double SEA_LEVEL_KELVIN = 288.15;
     private static final double KELVIN_PER_METRE = 0.0065;
     private static final double GAS_CONSTANT = 8314.32 / 28.9644;
-    private static final double EXPONENT = 9.80665 / (KELVIN_PER_METRE * GAS_CONSTANT);
+    private static final double GRAVITY = 9.80665;
+    private static final double EXPONENT = GRAVITY / (KELVIN_PER_METRE * GAS_CONSTANT);
     private static final double SEA_LEVEL_DENSITY = SEA_LEVEL_PASCAL / (GAS_CONSTANT * SEA_LEVEL_KELVIN);
     private static final double LOWEST_METRE = -2000;
     private static final double HIGHEST_METRE = 11000;
@@ -64,5 +65,14 @@ public final class StandardAtmosphere {
      */
     public static Pressure station(Pressure setting, double elevationMetres) {
         return pressureAt(pressureAltitude(setting) + elevationMetres);
+    }
+
+    /**
+     * How much the pressure at a height changes, relative, when the column of air below is warmer by so much, the pressure at sea
+     * level staying: g h ΔT/(R T²), the derivative of the barometric formula (O), T the mean of the standard column.
+     */
+    static double relativeChangeOfColumn(double metres, double kelvin) {
+        double mean = SEA_LEVEL_KELVIN - KELVIN_PER_METRE * metres / 2;
+        return GRAVITY * metres * kelvin / (GAS_CONSTANT * mean * mean);
     }
 }

@@ -1,173 +1,88 @@
 package org.pullproof.weather;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
-import org.pullproof.units.Dimension;
 import org.pullproof.units.Pressure;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Temperature;
 
 /**
- * The air as typed, by whichever instrument: what it is, and how far the digits typed leave that open. Immutable.
+ * The air as typed, by whichever instrument: what it is, and how far the readings leave that open. Immutable.
  *
  * @param barometer which pressure was read
- * @param temperature of the air the engine takes in
+ * @param thermometer where the temperature of the air taken in comes from
  * @param humidity how the moisture was read
  */
-public record TypedAir(Barometer barometer, Quantity temperature, Humidity humidity) {
+public record TypedAir(Barometer barometer, Thermometer thermometer, Humidity humidity) {
     public TypedAir {
-        temperature.requireDimension(Dimension.TEMPERATURE);
+        if (reports(barometer, thermometer, humidity).distinct().count() > 1) {
+            throw new IllegalArgumentException("The air is read from two METARs; it is read from one");
+        }
     }
 
-    public static TypedAir of(AirReading reading) {
-        return new TypedAir(
-                new Barometer.Station(reading.stationPressure()),
-                reading.temperature(),
-                new Humidity.Relative(reading.relativeHumidity()));
+    /** Air with its temperature read at the intake. */
+    public TypedAir(Barometer barometer, Quantity temperature, Humidity humidity) {
+        this(barometer, new Thermometer.Intake(temperature), humidity);
+    }
+
+    /** The METAR that some of it comes from. */
+    public Optional<Metar> report() {
+        return reports(barometer, thermometer, humidity).findFirst();
+    }
+
+    private static Stream<Metar> reports(Barometer barometer, Thermometer thermometer, Humidity humidity) {
+        return Stream.of(
+                        barometer instanceof Barometer.Report told
+                                ? Optional.of(told.report())
+                                : Optional.<Metar>empty(),
+                        thermometer instanceof Thermometer.Report told
+                                ? Optional.of(told.report())
+                                : Optional.<Metar>empty(),
+                        humidity instanceof Humidity.Report told ? Optional.of(told.report()) : Optional.<Metar>empty())
+                .flatMap(Optional::stream);
     }
 
     /**
      * @throws IllegalArgumentException if there is no such air, see {@link AirCheck} for sentences
      */
     public AirState state() {
-        Temperature t = temperature.temperature();
-        return new AirState(barometer.station(), humidity.vapour(t), t);
+        return state(Side.READ, Side.READ, Side.READ, Side.READ);
     }
 
-    /** The half width of a figure of this air: root of the sum of squares of its changes by each half step. */
-    double halfWidth(ToDoubleFunction<AirState> figure) {
-        return Math.sqrt(neighbours().stream()
-                .mapToDouble(pair -> pair.difference(figure) / 2)
-                .map(half -> half * half)
-                .sum());
+    private AirState state(Side pressure, Side height, Side temperature, Side moisture) {
+        Pressure total = barometer.station(pressure, height);
+        Temperature air = thermometer.temperature(temperature);
+        return new AirState(total, humidity.vapour(total, air, moisture), air);
     }
 
-    /** The air with one reading at either end of its step, the others as typed. */
-    private List<Pair> neighbours() {
-        return Stream.of(
-                        new Pair(
-                                new TypedAir(barometer.moved(-1), temperature, humidity),
-                                new TypedAir(barometer.moved(1), temperature, humidity)),
-                        new Pair(
-                                new TypedAir(barometer, moved(temperature, -1), humidity),
-                                new TypedAir(barometer, moved(temperature, 1), humidity)),
-                        new Pair(
-                                new TypedAir(barometer, temperature, humidity.moved(-1)),
-                                new TypedAir(barometer, temperature, humidity.moved(1))))
+    /**
+     * What each reading leaves open of a figure of this air (O): the figure with that reading at either end of its step and the
+     * others as read, half the difference. Parts that change nothing are left out.
+     */
+    public List<AirPart.Width> widths(ToDoubleFunction<AirState> figure) {
+        return Stream.of(AirPart.values())
+                .map(part -> new AirPart.Width(part, halfWidth(part, figure)))
+                .filter(width -> width.halfWidth() > 0)
                 .toList();
     }
 
-    private record Pair(TypedAir low, TypedAir high) {
-        double difference(ToDoubleFunction<AirState> figure) {
-            return figure.applyAsDouble(high.state()) - figure.applyAsDouble(low.state());
-        }
+    private double halfWidth(AirPart part, ToDoubleFunction<AirState> figure) {
+        return Math.abs(figure.applyAsDouble(state(part, Side.HIGH)) - figure.applyAsDouble(state(part, Side.LOW))) / 2;
     }
 
-    /** The quantity moved by half a step of its last digit. */
-    static Quantity moved(Quantity typed, int direction) {
-        double half = 0.5 * Math.pow(10, -typed.figure().scale());
-        return Quantity.of(typed.figure().doubleValue() + direction * half, typed.unit());
+    private AirState state(AirPart moved, Side side) {
+        return switch (moved) {
+            case PRESSURE -> state(side, Side.READ, Side.READ, Side.READ);
+            case ELEVATION -> state(Side.READ, side, Side.READ, Side.READ);
+            case TEMPERATURE -> state(Side.READ, Side.READ, side, Side.READ);
+            case MOISTURE -> state(Side.READ, Side.READ, Side.READ, side);
+        };
     }
 
-    /** Which pressure was read. */
-    public sealed interface Barometer {
-        /** The station pressure that follows. */
-        Pressure station();
-
-        /** The same with the reading moved by half a step. */
-        Barometer moved(int direction);
-
-        /**
-         * The pressure of the air at the place itself.
-         *
-         * @param pressure absolute
-         */
-        record Station(Quantity pressure) implements Barometer {
-            public Station {
-                pressure.requireDimension(Dimension.PRESSURE);
-            }
-
-            @Override
-            public Pressure station() {
-                return pressure.pressure();
-            }
-
-            @Override
-            public Barometer moved(int direction) {
-                return new Station(TypedAir.moved(pressure, direction));
-            }
-        }
-
-        /**
-         * An altimeter setting, as an airfield gives it.
-         *
-         * @param setting reduced to sea level
-         * @param elevation of the place, taken as exact
-         */
-        record Altimeter(Quantity setting, Quantity elevation) implements Barometer {
-            public Altimeter {
-                setting.requireDimension(Dimension.PRESSURE);
-                elevation.requireDimension(Dimension.LENGTH);
-            }
-
-            @Override
-            public Pressure station() {
-                return StandardAtmosphere.station(setting.pressure(), elevation.si());
-            }
-
-            @Override
-            public Barometer moved(int direction) {
-                return new Altimeter(TypedAir.moved(setting, direction), elevation);
-            }
-        }
-    }
-
-    /** How the moisture was read. */
-    public sealed interface Humidity {
-        /** The vapour pressure that follows in air of that temperature. */
-        Pressure vapour(Temperature air);
-
-        /** The same with the reading moved by half a step, but not out of what exists. */
-        Humidity moved(int direction);
-
-        /**
-         * @param share relative humidity over water, 0 to 100 %
-         */
-        record Relative(Quantity share) implements Humidity {
-            public Relative {
-                share.requireDimension(Dimension.SHARE);
-            }
-
-            @Override
-            public Pressure vapour(Temperature air) {
-                return new Pressure(
-                        Math.max(0, share.si()) * MoistAir.saturation(air).pascal());
-            }
-
-            @Override
-            public Humidity moved(int direction) {
-                return new Relative(TypedAir.moved(share, direction));
-            }
-        }
-
-        /**
-         * @param temperature at which this air would be saturated over water
-         */
-        record DewPoint(Quantity temperature) implements Humidity {
-            public DewPoint {
-                temperature.requireDimension(Dimension.TEMPERATURE);
-            }
-
-            @Override
-            public Pressure vapour(Temperature air) {
-                return MoistAir.saturation(temperature.temperature());
-            }
-
-            @Override
-            public Humidity moved(int direction) {
-                return new DewPoint(TypedAir.moved(temperature, direction));
-            }
-        }
+    /** The readings in words: "station pressure 98.6 kPa, 27 °C, humidity 55 %". */
+    public String words() {
+        return barometer.words() + ", " + thermometer.words() + ", " + humidity.words();
     }
 }

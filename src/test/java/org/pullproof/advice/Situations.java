@@ -42,6 +42,7 @@ import org.pullproof.units.Quantity;
 import org.pullproof.units.Sentence;
 import org.pullproof.units.Unit;
 import org.pullproof.units.UnitSystem;
+import org.pullproof.weather.PullAir;
 import org.pullproof.weather.Readings;
 
 /** Builds situations by hand, as the rooms could have found them; an invented in-line four. */
@@ -271,7 +272,7 @@ final class Situations {
                 pull.id(),
                 Trace.of(new double[] {2000, 5000}, new double[] {80e3, 120e3}),
                 PowerCurve.of(2000, new double[] {80e3}),
-                Optional.of(Readings.air("98.6kPa", "27C", "55%")),
+                PullAir.at(pull.time(), List.of(Readings.air("98.6kPa", "27C", "55%"))),
                 Optional.empty(),
                 120,
                 5000,

@@ -10,8 +10,8 @@ import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFile;
 import org.pullproof.dyno.PullFindings;
 import org.pullproof.dyno.Trace;
-import org.pullproof.weather.AirReading;
 import org.pullproof.weather.Factor;
+import org.pullproof.weather.PullAir;
 import org.pullproof.weather.Standard;
 
 /** Pulls for tests, one a call, each with a band power in kW. */
@@ -91,8 +91,8 @@ final class Pulls {
                 setup + "-" + number,
                 Trace.of(new double[] {2000, 5000}, new double[] {1, 1}),
                 PowerCurve.of(2000, new double[] {1, 1}),
-                Optional.<AirReading>empty(),
-                factor.map(by -> new Factor(Standard.SAE_J1349, by, 0.001, true)),
+                Optional.<PullAir>empty(),
+                factor.map(by -> new Factor(Standard.SAE_J1349, by, List.of(), List.of())),
                 1,
                 2000,
                 kilowatt,

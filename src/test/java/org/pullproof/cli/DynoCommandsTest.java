@@ -150,21 +150,22 @@ class DynoCommandsTest {
     }
 
     @Test
-    void aSessionKeepsNoAltimeterSetting() {
-        Outcome refused = pullproof.run(
+    void aSessionKeepsAnAltimeterSettingAsItWasTyped() throws Exception {
+        Path session = session();
+        pullproof.run(
                 "weather",
                 "--altimeter",
-                "101.3kPa",
+                "101.30kPa",
                 "--elevation",
                 "600m",
                 "--temperature",
                 "30C",
-                "--humidity",
-                "60%",
+                "--wet-bulb",
+                "20C",
                 "--session",
-                session());
-        assertThat(refused.status()).isEqualTo(2);
-        assertThat(refused.err()).contains("A session keeps the station pressure");
+                session);
+        assertThat(Files.readString(session.resolve("session.json")))
+                .containsSubsequence("altimeter-setting", "101.30 kPa", "600 m", "wet-bulb", "20 °C");
     }
 
     /** The factor of that air from the grid, 1.062115, times the peak of the file. */

@@ -71,7 +71,7 @@ final class Pulls {
                 Trace.of(new double[] {from, to}, new double[] {1, 2}),
                 PowerCurve.of(from, watt),
                 Optional.empty(),
-                Optional.of(new Factor(Standard.SAE_J1349, 1.03, 0.003, true)),
+                Optional.of(new Factor(Standard.SAE_J1349, 1.03, List.of(), List.of())),
                 150 * level,
                 4600,
                 OptionalDouble.empty(),

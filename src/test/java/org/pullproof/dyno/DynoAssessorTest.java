@@ -33,8 +33,8 @@ class DynoAssessorTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"14:10, 1.0", "14:30, 1.062115", "16:00, 1.062115", "12:00, 1.0"})
-    void theReadingNearestInTimeCounts(String time, double factor) {
+    @CsvSource({"13:40, 1.0", "15:00, 1.062115", "16:00, 1.062115", "12:00, 1.0"})
+    void onAReadingAndOutsideOfAllThatReadingCounts(String time, double factor) {
         PullFindings pull = only(Dyno.day(AIR, LATER).pull("base", time, 150));
         assertThat(pull.factor().orElseThrow().value()).isCloseTo(factor, within(1e-4));
     }

@@ -15,6 +15,7 @@ import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFile;
 import org.pullproof.dyno.Role;
+import org.pullproof.dyno.StatedFigure;
 import org.pullproof.engine.Setup;
 import org.pullproof.health.AirPlace;
 import org.pullproof.health.Conditions;
@@ -30,7 +31,12 @@ import org.pullproof.units.Money;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Unit;
 import org.pullproof.weather.AirReading;
+import org.pullproof.weather.Barometer;
+import org.pullproof.weather.Humidity;
+import org.pullproof.weather.Metar;
 import org.pullproof.weather.Standard;
+import org.pullproof.weather.Thermometer;
+import org.pullproof.weather.TypedAir;
 import org.pullproof.worth.MoneyBook;
 import org.pullproof.worth.Option;
 import org.pullproof.worth.Spending;
@@ -57,7 +63,8 @@ final class RichSession {
                 .withStandard(Standard.ISO_1585)
                 .withDays(List.of(day()))
                 .withMoney(money())
-                .withNotes(List.of(new Note(NOON, "Line one\nline two")));
+                .withNotes(List.of(new Note(NOON, "Line one\nline two")))
+                .withStated(Optional.of(StatedFigure.parse("248.0hp sae-j607 wheels 98.2kPa 30C; seller, March")));
     }
 
     static List<Reading> readings() {
@@ -148,16 +155,11 @@ final class RichSession {
     }
 
     private static DynoDay day() {
-        AirReading air = new AirReading(
-                NOON,
-                Quantity.of("28.90", Unit.INHG),
-                Quantity.of("85", Unit.FAHRENHEIT),
-                Quantity.of("60", Unit.PERCENT));
         PullFile file = new PullFile("C:\\dyno\\run 1.csv", "run 1.csv", "0a".repeat(32));
         ColumnChoice column = new ColumnChoice(Role.TORQUE, "Trq", Optional.of(Unit.LB_FT));
         return new DynoDay(
                 LocalDate.of(2026, 6, 14),
-                List.of(air),
+                air(),
                 List.of(
                         new Pull("as-found", 1, file, NOON, List.of(column), Optional.empty(), Optional.empty()),
                         new Pull(
@@ -165,9 +167,46 @@ final class RichSession {
                                 2,
                                 file,
                                 ODD_TIME,
+                                Optional.of(NOON.plusDays(1)),
                                 List.of(),
                                 Optional.of(Standard.SAE_J607),
                                 Optional.of("throttle not fully open"))));
+    }
+
+    /** Every form of pressure, temperature and moisture there is. */
+    private static List<AirReading> air() {
+        Quantity warm = Quantity.of("85", Unit.FAHRENHEIT);
+        Quantity high = Quantity.of("600", Unit.M);
+        Metar report = Metar.parse("XXXX 141255Z 25/10 A3002 RMK T02530098");
+        Quantity setting = Quantity.of("30.02", Unit.INHG);
+        return List.of(
+                new AirReading(NOON, Quantity.of("28.90", Unit.INHG), warm, Quantity.of("60", Unit.PERCENT)),
+                read(
+                        10,
+                        new Barometer.Station(Quantity.of("94.2", Unit.KPA), Optional.of(high)),
+                        new Thermometer.Intake(warm),
+                        new Humidity.Unknown()),
+                read(
+                        20,
+                        new Barometer.Elsewhere(Quantity.of("29.35", Unit.INHG), Quantity.of("520", Unit.FT), high),
+                        new Thermometer.Intake(warm),
+                        new Humidity.DewPoint(Quantity.of("9.50", Unit.CELSIUS))),
+                read(
+                        30,
+                        new Barometer.Altimeter(setting, high),
+                        new Thermometer.Intake(warm),
+                        new Humidity.WetBulb(Quantity.of("18", Unit.CELSIUS))),
+                read(40, new Barometer.SeaLevel(setting, high), new Thermometer.Intake(warm), new Humidity.Unknown()),
+                read(
+                        50,
+                        new Barometer.Report(report, high),
+                        new Thermometer.Report(report),
+                        new Humidity.Report(report)));
+    }
+
+    private static AirReading read(int minute, Barometer barometer, Thermometer thermometer, Humidity humidity) {
+        return new AirReading(
+                NOON.plusMinutes(minute), "gate of the hall", new TypedAir(barometer, thermometer, humidity));
     }
 
     private static MoneyBook money() {

@@ -65,7 +65,7 @@ class SessionFolderTest {
     void theDocumentTellsItsFormatAndWhoWroteIt() throws Exception {
         folder().write(rich);
         assertThat(Files.readString(document()))
-                .startsWith("{\n  \"format\": 1,\n  \"writtenBy\": \"Pullproof " + ProgramVersion.text() + "\"");
+                .startsWith("{\n  \"format\": 2,\n  \"writtenBy\": \"Pullproof " + ProgramVersion.text() + "\"");
     }
 
     @Test
@@ -121,10 +121,10 @@ class SessionFolderTest {
     @Test
     void aNewerFormatIsRefused() throws Exception {
         folder().write(rich);
-        edit("\"format\": 1,", "\"format\": 7,");
+        edit("\"format\": 2,", "\"format\": 7,");
         assertThatExceptionOfType(BadFileException.class)
                 .isThrownBy(() -> folder().read())
-                .withMessageContaining("session.json, format: the file has format 7; this version reads 1.");
+                .withMessageContaining("session.json, format: the file has format 7; this version reads 1 to 2.");
     }
 
     @ParameterizedTest
@@ -183,7 +183,7 @@ class SessionFolderTest {
     @Test
     void aKeyToldTwiceIsRefused() throws Exception {
         folder().write(rich);
-        edit("\"format\": 1,", "\"format\": 1, \"format\": 1,");
+        edit("\"format\": 2,", "\"format\": 2, \"format\": 2,");
         assertThatExceptionOfType(BadFileException.class)
                 .isThrownBy(() -> folder().read())
                 .withMessageContaining("session.json, line 1, column ");

@@ -60,8 +60,10 @@ import org.pullproof.units.Quantity;
 import org.pullproof.units.Sentence;
 import org.pullproof.units.Unit;
 import org.pullproof.units.UnitSystem;
+import org.pullproof.weather.AirPart;
 import org.pullproof.weather.AirReading;
 import org.pullproof.weather.Factor;
+import org.pullproof.weather.PullAir;
 import org.pullproof.weather.Standard;
 import org.pullproof.worth.MoneyBook;
 import org.pullproof.worth.Option;
@@ -378,7 +380,7 @@ public final class GreyCoupe {
     }
 
     private static Factor factor() {
-        return new Factor(Standard.SAE_J1349, 1.033, 0.003, true);
+        return new Factor(Standard.SAE_J1349, 1.033, List.of(new AirPart.Width(AirPart.PRESSURE, 0.003)), List.of());
     }
 
     private static List<Pull> pulls() {
@@ -438,7 +440,7 @@ public final class GreyCoupe {
                 pull.setup() + "-" + pull.number(),
                 Trace.of(rpm, watt),
                 PowerCurve.of(FIRST_RPM, watt),
-                Optional.of(air()),
+                PullAir.at(pull.time(), List.of(air())),
                 Optional.of(factor()),
                 155 * height,
                 4900,

@@ -101,7 +101,6 @@ class NewCarWalkTest {
 
     private static void typeTheAir(WindowRobot person) {
         person.control(KeyCode.DIGIT4);
-        person.key(KeyCode.TAB, KeyCode.TAB);
         person.type("29.10");
         person.key(KeyCode.TAB);
         person.type("81");

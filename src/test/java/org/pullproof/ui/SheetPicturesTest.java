@@ -80,6 +80,13 @@ class SheetPicturesTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"1280, 800, false", "1280, 800, true", "1920, 1080, false", "1920, 1080, true"})
+    void airBeingTyped(double width, double height, boolean night) {
+        SessionViewModel model = SheetFixture.model(DynoFixture.open(), DynoFixture::appraise);
+        picture("dyno-air", model, DynoPictures.airBeingTyped(model), width, height, night);
+    }
+
+    @ParameterizedTest
     @CsvSource({"1280, 800, false", "1280, 800, true", "1280, 720, false", "1920, 1080, false"})
     void changes(double width, double height, boolean night) {
         SessionViewModel model = SheetFixture.model(DynoFixture.open(), DynoFixture::appraise);

@@ -77,9 +77,9 @@ class AirCheckTest {
     @Test
     void aDewPointAboveTheTemperatureIsNamed() {
         TypedAir air = new TypedAir(
-                new TypedAir.Barometer.Station(Quantity.of("98.2", Unit.KPA)),
+                new Barometer.Station(Quantity.of("98.2", Unit.KPA)),
                 Quantity.of("20", Unit.CELSIUS),
-                new TypedAir.Humidity.DewPoint(Quantity.of("25", Unit.CELSIUS)));
+                new Humidity.DewPoint(Quantity.of("25", Unit.CELSIUS)));
         assertThat(check.problems(air, Optional.empty()))
                 .singleElement()
                 .asString()
@@ -90,6 +90,6 @@ class AirCheckTest {
         Optional<Quantity> place = Optional.of(elevation)
                 .filter(text -> !text.isEmpty())
                 .map(text -> Quantity.parse(text, Dimension.LENGTH));
-        return check.problems(TypedAir.of(Readings.air(pressure, temperature, humidity)), place);
+        return check.problems(Readings.air(pressure, temperature, humidity).air(), place);
     }
 }

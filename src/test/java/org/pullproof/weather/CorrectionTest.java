@@ -87,7 +87,7 @@ class CorrectionTest {
     @Test
     void noCorrectionLeavesPowerAlone() {
         assertThat(correction.factor(Standard.NONE, Readings.air("98.2kPa", "30C", "60%")))
-                .isEqualTo(new Factor(Standard.NONE, 1, 0, true));
+                .isEqualTo(Factor.exactlyOne(Standard.NONE));
     }
 
     @ParameterizedTest
@@ -152,9 +152,9 @@ class CorrectionTest {
     @Test
     void anAltimeterSettingGivesTheFactorOfItsStationPressure() {
         TypedAir airfield = new TypedAir(
-                new TypedAir.Barometer.Altimeter(Quantity.of("1013", Unit.HPA), Quantity.of("1588", Unit.M)),
+                new Barometer.Altimeter(Quantity.of("1013", Unit.HPA), Quantity.of("1588", Unit.M)),
                 Quantity.of("25", Unit.CELSIUS),
-                new TypedAir.Humidity.Relative(Quantity.of("40", Unit.PERCENT)));
+                new Humidity.Relative(Quantity.of("40", Unit.PERCENT)));
         double station = correction
                 .factor(Standard.ISO_1585, Readings.air("836.2549hPa", "25C", "40%"))
                 .value();

@@ -29,7 +29,9 @@ class MetarTest {
                 .isEqualTo(temperatureTenths == null ? temperature : temperatureTenths);
         assertThat(report.dewPoint().map(t -> t.in(Unit.CELSIUS)).orElse(null))
                 .isEqualTo(dewPointTenths == null ? dewPoint : dewPointTenths);
-        assertThat(report.altimeter().map(setting -> setting.figure().doubleValue()).orElse(null))
+        assertThat(report.altimeter()
+                        .map(setting -> setting.figure().doubleValue())
+                        .orElse(null))
                 .isEqualTo(inches == null ? hectopascal : inches);
     }
 
@@ -37,7 +39,8 @@ class MetarTest {
     @ParameterizedTest
     @CsvSource({"A2991, 29.91 inHg", "Q0995, 995 hPa"})
     void theSettingKeepsItsUnit(String group, String setting) {
-        assertThat(Metar.parse("XXXX 121151Z 25/10 " + group).altimeter().map(Quantity::toString)).contains(setting);
+        assertThat(Metar.parse("XXXX 121151Z 25/10 " + group).altimeter().map(Quantity::toString))
+                .contains(setting);
     }
 
     @Test

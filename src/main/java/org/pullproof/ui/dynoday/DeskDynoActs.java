@@ -2,11 +2,13 @@ package org.pullproof.ui.dynoday;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.pullproof.app.AddPulls;
 import org.pullproof.app.ExcludePull;
 import org.pullproof.app.RecordAir;
+import org.pullproof.app.SetFacts;
 import org.pullproof.dyno.Pull;
 import org.pullproof.session.Problem;
 import org.pullproof.ui.shell.Act;
@@ -17,11 +19,13 @@ public final class DeskDynoActs implements DynoActs {
     private final RecordAir recordAir;
     private final AddPulls addPulls;
     private final ExcludePull excludePull;
+    private final SetFacts setFacts;
 
-    public DeskDynoActs(RecordAir recordAir, AddPulls addPulls, ExcludePull excludePull) {
+    public DeskDynoActs(RecordAir recordAir, AddPulls addPulls, ExcludePull excludePull, SetFacts setFacts) {
         this.recordAir = recordAir;
         this.addPulls = addPulls;
         this.excludePull = excludePull;
+        this.setFacts = setFacts;
     }
 
     @Override
@@ -46,5 +50,10 @@ public final class DeskDynoActs implements DynoActs {
     @Override
     public Act include(Pull pull) {
         return open -> excludePull.countAgain(open, pull.id());
+    }
+
+    @Override
+    public Act tellStated(String words) {
+        return open -> setFacts.set(open, Map.of(SetFacts.SELLER_FIGURE, words));
     }
 }

@@ -26,4 +26,7 @@ public interface DynoActs {
 
     /** Counts a pull again. */
     Act include(Pull pull);
+
+    /** Tells a figure of another sheet in its words; empty forgets it. */
+    Act tellStated(String words);
 }

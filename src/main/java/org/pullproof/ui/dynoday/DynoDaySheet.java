@@ -1,6 +1,7 @@
 package org.pullproof.ui.dynoday;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -20,12 +21,14 @@ import org.pullproof.ui.shell.Sheet;
 public final class DynoDaySheet implements Sheet {
     private final DynoDayViewModel model;
     private final VBox page = new VBox();
-    private final AirPanel air;
+    private final AirForm form;
+    private final AirCard card;
+    private final StatedPanel stated;
     private final DropPanel drop;
     private final PullsPanel pulls;
     private final DrawingView chart = new DrawingView();
     private final VBox beforeAPull;
-    private boolean arrangedForPulls;
+    private Optional<Face> face = Optional.empty();
 
     /**
      * @param cautions that stand at a pull
@@ -35,7 +38,9 @@ public final class DynoDaySheet implements Sheet {
         Cautions care = new Cautions();
         care.show(cautions);
         this.beforeAPull = new VBox(2, Labels.whole("Before a pull", "section"), care);
-        this.air = new AirPanel(model);
+        this.form = new AirForm(model);
+        this.card = new AirCard(model);
+        this.stated = new StatedPanel(model);
         this.drop = new DropPanel(model, chooser);
         this.pulls = new PullsPanel(model);
         page.getStyleClass().add("dyno-sheet");
@@ -43,44 +48,73 @@ public final class DynoDaySheet implements Sheet {
         chart.getStyleClass().add("power-chart");
         model.model().appraisalProperty().addListener((of, before, after) -> show());
         model.chosenProperty().addListener((of, before, after) -> showChart());
+        model.typingAirProperty().addListener((of, before, typing) -> typingAir(typing));
         arrange();
         show();
     }
 
-    /** Before the first pull the two things to do stand on top; after it the chart takes the room. */
+    /** Which of its three faces the sheet shows. */
+    private enum Face {
+        EMPTY,
+        FILLED,
+        AIR
+    }
+
+    /** Before the first pull the two things to do stand on top; after it the chart takes the room, or the air being typed. */
     private void arrange() {
-        boolean any = model.anyPull();
-        if (!page.getChildren().isEmpty() && any == arrangedForPulls) {
+        Face wanted = !model.anyPull() ? Face.EMPTY : model.typingAirProperty().get() ? Face.AIR : Face.FILLED;
+        if (Optional.of(wanted).equals(face)) {
             return;
         }
-        arrangedForPulls = any;
-        page.getChildren().setAll(any ? filled() : empty());
+        face = Optional.of(wanted);
+        page.getChildren()
+                .setAll(
+                        switch (wanted) {
+                            case EMPTY -> empty();
+                            case FILLED -> filled();
+                            case AIR -> new Node[] {form};
+                        });
     }
 
     private Node[] empty() {
-        HBox todo = new HBox(28, drop, air);
-        HBox.setHgrow(drop, Priority.ALWAYS);
         VBox.setVgrow(chart, Priority.ALWAYS);
-        return new Node[] {todo, beforeAPull, chart};
+        return new Node[] {form, drop, notes(), chart};
     }
 
     private Node[] filled() {
-        VBox left = new VBox(10, pulls, drop, air);
+        VBox left = new VBox(10, pulls, drop, card);
         left.getStyleClass().add("dyno-left");
         VBox.setVgrow(pulls, Priority.ALWAYS);
         HBox body = new HBox(20, left, chart);
         HBox.setHgrow(chart, Priority.ALWAYS);
         body.getStyleClass().add("dyno-body");
         VBox.setVgrow(body, Priority.ALWAYS);
-        return new Node[] {body, beforeAPull};
+        return new Node[] {body, notes()};
+    }
+
+    private HBox notes() {
+        HBox notes = new HBox(28, stated, beforeAPull);
+        HBox.setHgrow(stated, Priority.ALWAYS);
+        HBox.setHgrow(beforeAPull, Priority.ALWAYS);
+        return notes;
     }
 
     private void show() {
         arrange();
         pulls.show();
         drop.show();
-        air.show();
+        form.show();
+        card.show();
+        stated.show();
         showChart();
+    }
+
+    private void typingAir(boolean typing) {
+        arrange();
+        card.show();
+        if (typing) {
+            form.focus(AirEntry.Part.PRESSURE);
+        }
     }
 
     private void showChart() {
@@ -102,11 +136,30 @@ public final class DynoDaySheet implements Sheet {
     @Override
     public void key(KeyEvent key) {
         CopyKey.copy(key, model::table);
-        if (key.getCode() == KeyCode.I && key.isShortcutDown()) {
+        if (key.isAltDown()) {
+            wayOut(key);
+        } else if (key.getCode() == KeyCode.I && key.isShortcutDown()) {
             drop.choose();
             key.consume();
-        } else if (key.getCode() == KeyCode.X && !key.isShortcutDown() && !key.isAltDown()) {
+        } else if (!key.isShortcutDown()) {
+            plain(key);
+        }
+    }
+
+    private void wayOut(KeyEvent key) {
+        boolean known = key.getCode() == KeyCode.A || key.getCode() == KeyCode.H;
+        if (known && form.way(key.getCode().getName())) {
+            key.consume();
+        }
+    }
+
+    private void plain(KeyEvent key) {
+        boolean filled = face.filter(shown -> shown == Face.FILLED).isPresent();
+        if (key.getCode() == KeyCode.X && filled) {
             pulls.takeOut();
+            key.consume();
+        } else if (key.getCode() == KeyCode.A && filled) {
+            model.readAir();
             key.consume();
         }
     }

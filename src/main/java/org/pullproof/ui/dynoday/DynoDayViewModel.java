@@ -10,8 +10,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.pullproof.advice.Appraisal;
@@ -19,6 +22,7 @@ import org.pullproof.car.Fact;
 import org.pullproof.drawing.LineStyle;
 import org.pullproof.drawing.PowerChart;
 import org.pullproof.dyno.PullFindings;
+import org.pullproof.dyno.StatedFinding;
 import org.pullproof.engine.Setup;
 import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
@@ -40,10 +44,15 @@ public final class DynoDayViewModel {
     /** Air older than this is read again (common practice, no source). */
     private static final Duration FRESH = Duration.ofMinutes(20);
 
+    /** Hp or kW, to show a factor with before there is a pull. */
+    private static final double ROUND_POWER = 100;
+
     private final SessionViewModel model;
     private final DynoActs acts;
     private final Clock clock;
+    private final Correction correction;
     private final AirEntry air;
+    private final BooleanProperty typingAir = new SimpleBooleanProperty(false);
     private final StringProperty setup = new SimpleStringProperty("");
     private final StringProperty chosen = new SimpleStringProperty("");
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
@@ -71,7 +80,8 @@ public final class DynoDayViewModel {
         this.model = model;
         this.acts = acts;
         this.clock = clock;
-        this.air = new AirEntry(correction, check, this::elevation);
+        this.correction = correction;
+        this.air = new AirEntry(check, this::garageElevation);
         followPresent(model.session());
         model.appraisalProperty().addListener((of, before, after) -> {
             if (!before.session().presentSetup().equals(after.session().presentSetup())) {
@@ -94,7 +104,8 @@ public final class DynoDayViewModel {
         return model.appraisal();
     }
 
-    private Optional<Quantity> elevation() {
+    /** How high the garage lies, if told. */
+    public Optional<Quantity> garageElevation() {
         return model.session().car().told(Fact.ELEVATION).map(text -> Quantity.parse(text, Dimension.LENGTH));
     }
 
@@ -229,13 +240,58 @@ public final class DynoDayViewModel {
         model.act(acts.include(pull.pull()));
     }
 
+    /** Whether the air is being typed, with the whole sheet for it. */
+    public ReadOnlyBooleanProperty typingAirProperty() {
+        return typingAir;
+    }
+
+    /** Opens the form of the air. */
+    public void readAir() {
+        typingAir.set(true);
+    }
+
+    /** Leaves the form; what is typed in it stays. */
+    public void leaveAir() {
+        typingAir.set(false);
+    }
+
     /**
      * Keeps the air typed as read now.
      *
      * @throws IllegalArgumentException with a sentence if a part is missing or there is no such air
      */
     public void useAir() {
-        model.act(acts.recordAir(air.reading(clock)));
+        AirReading reading = air.reading(clock);
+        typingAir.set(false);
+        model.act(acts.recordAir(reading));
+    }
+
+    /** What the air being typed would do to the figures: to the last pull that counts, else to a round power. */
+    AirEffect airEffect() {
+        return AirEffect.of(
+                air,
+                correction,
+                model.session().standard(),
+                lastPeakWatt().orElse(figures().unit(Shown.POWER).toSi(ROUND_POWER)),
+                model.session().profile().charged(),
+                figures());
+    }
+
+    private Optional<Double> lastPeakWatt() {
+        return appraisal().dyno().pulls().stream()
+                .filter(pull -> !pull.excluded())
+                .reduce((first, last) -> last)
+                .map(pull -> pull.peakMeasuredKw() * 1e3);
+    }
+
+    /** What a figure of another sheet amounts to, if one was told. */
+    public Optional<StatedFinding> stated() {
+        return appraisal().dyno().stated();
+    }
+
+    /** Tells a figure of another sheet, in its words; empty forgets it. */
+    public void tellStated(String words) {
+        model.act(acts.tellStated(words));
     }
 
     /** The last reading of the air, if there is one. */
@@ -243,12 +299,16 @@ public final class DynoDayViewModel {
         return appraisal().dyno().latestAir();
     }
 
-    /** The factor of what is typed, else of the last reading, in words: "1.033 ± 0.003 SAE J1349, in range". */
+    /** The factor of what is typed, in words: "1.033 ± 0.003 SAE J1349, in range"; a dash until all of it stands. */
     public String factorWords() {
-        Optional<Factor> typed = air.factor(model.session().standard());
-        return typed.or(() -> appraisal().dyno().latestFactor())
-                .map(DynoDayViewModel::words)
+        return air.air()
+                .map(typed -> words(correction.factor(model.session().standard(), typed)))
                 .orElse("–");
+    }
+
+    /** The factor of the last reading, in the same words. */
+    public String latestFactorWords() {
+        return appraisal().dyno().latestFactor().map(DynoDayViewModel::words).orElse("–");
     }
 
     private static String words(Factor factor) {

@@ -38,10 +38,10 @@ final class PullsPanel extends VBox {
         table.setMinHeight(5 * ROW);
         table.setAccessibleText("Pulls");
         table.getColumns().add(Tables.nodes("", 34, this::line));
-        table.getColumns().add(Tables.words("Pull", 90, Row::name));
+        table.getColumns().add(Tables.words("Pull", 86, Row::name));
         table.getColumns().add(Tables.words("at", 42, Row::time));
-        table.getColumns().add(Tables.figures("band", 62, Row::band));
-        table.getColumns().add(Tables.words("flag", 50, Row::flag));
+        table.getColumns().add(Tables.figures("band", 56, Row::band));
+        table.getColumns().add(Tables.words("flag", 62, Row::flag));
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
         table.setRowFactory(of -> new PullRow());
         table.getSelectionModel().selectedItemProperty().addListener((of, before, row) -> selected(row));

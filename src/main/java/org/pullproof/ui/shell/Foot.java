@@ -15,7 +15,9 @@ import org.pullproof.units.Figures;
 import org.pullproof.units.Sentence;
 import org.pullproof.units.Shown;
 import org.pullproof.weather.AirReading;
+import org.pullproof.weather.AirState;
 import org.pullproof.weather.Factor;
+import org.pullproof.weather.MoistAir;
 
 /** When it was saved, the air of the day, how many cautions stand open. */
 final class Foot extends HBox {
@@ -51,9 +53,10 @@ final class Foot extends HBox {
         }
         AirReading air = latest.get();
         Figures figures = appraisal.figures();
-        String read = figures.of(air.stationPressure().si(), Shown.AIR_PRESSURE) + ", "
-                + figures.of(air.temperature().si(), Shown.AIR_TEMPERATURE) + ", "
-                + Figures.percent(100 * air.relativeHumidity().si(), 0);
+        AirState state = air.state();
+        String read = figures.of(state.pressure().pascal(), Shown.AIR_PRESSURE) + ", "
+                + figures.of(state.temperature().kelvin(), Shown.AIR_TEMPERATURE) + ", "
+                + Figures.percent(100 * MoistAir.relativeHumidity(state), 0);
         return "**" + read + "** (typed " + when(air.time(), today) + ")"
                 + appraisal.dyno().latestFactor().map(Foot::factorWords).orElse("");
     }

@@ -85,7 +85,8 @@ class DynoDaySheetTest {
         robot.clickOn("#as-altimeter");
 
         assertThat(robot.lookup("#air-pressure").queryTextInputControl().getText())
-                .startsWith("24.7");
+                .isEqualTo("30.02 inHg");
+        assertThat(model.air().pressureForm()).isEqualTo(AirEntry.PressureForm.ALTIMETER);
         assertThat(robot.lookup(".refusal").tryQuery()).isEmpty();
     }
 }

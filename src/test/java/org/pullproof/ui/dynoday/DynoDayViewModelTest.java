@@ -76,9 +76,9 @@ class DynoDayViewModelTest {
 
         assertThatThrownBy(() -> model.air().take(Part.PRESSURE, "30.02", US))
                 .hasMessageContaining("looks like an altimeter setting");
-        assertThat(model.air().asAltimeterSetting("30.02", US))
+        assertThat(model.air().lookalike())
                 .hasValueSatisfying(
-                        station -> assertThat(station.figure().doubleValue()).isBetween(24.6, 24.9));
+                        likeness -> assertThat(likeness.stationWords()).isEqualTo("24.75 inHg"));
     }
 
     @Test
@@ -97,7 +97,7 @@ class DynoDayViewModelTest {
 
         assertThat(model.latestAir()).hasValueSatisfying(reading -> {
             assertThat(reading.time()).isEqualTo("2026-06-14T14:02");
-            assertThat(reading.stationPressure()).hasToString("29.1 inHg");
+            assertThat(reading.air().barometer().words()).isEqualTo("station pressure 29.1 inHg");
         });
     }
 

@@ -5,12 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.scene.control.TextField;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.Pull;
+import org.pullproof.dyno.StatedFigure;
 import org.pullproof.session.Edit;
 import org.pullproof.session.Problem;
 import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.UiFixture;
+import org.pullproof.ui.parts.CheckedField;
 import org.pullproof.ui.shell.Act;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
@@ -25,6 +28,24 @@ public final class DynoPictures {
     public static Sheet sheet(SessionViewModel session) {
         return new DynoDaySheet(
                 model(session, new Acts()), List::of, SheetFixture.cautions().of("dyno-pull"));
+    }
+
+    /** The sheet while air is typed that cannot be: an altimeter setting as station pressure. */
+    public static Sheet airBeingTyped(SessionViewModel session) {
+        DynoDayViewModel model = model(session, new Acts());
+        Sheet sheet = new DynoDaySheet(model, List::of, List.of());
+        model.readAir();
+        type(sheet, "#air-elevation", "5250");
+        type(sheet, "#air-pressure", "30.02");
+        type(sheet, "#air-temperature", "88");
+        type(sheet, "#air-humidity", "22");
+        return sheet;
+    }
+
+    private static void type(Sheet sheet, String id, String text) {
+        TextField field = (TextField) sheet.node().lookup(id);
+        field.setText(text);
+        ((CheckedField<?>) field.getParent()).take();
     }
 
     static DynoDayViewModel model(SessionViewModel session, DynoActs acts) {
@@ -71,6 +92,16 @@ public final class DynoPictures {
         @Override
         public Act include(Pull pull) {
             return replaced(pull, Optional.empty());
+        }
+
+        @Override
+        public Act tellStated(String words) {
+            return open -> UiFixture.after(
+                    open,
+                    new Edit(
+                            "Set seller-figure",
+                            session -> session.withStated(
+                                    words.isBlank() ? Optional.empty() : Optional.of(StatedFigure.parse(words)))));
         }
 
         private static Act replaced(Pull pull, Optional<String> excluded) {
