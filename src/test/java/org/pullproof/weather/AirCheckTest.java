@@ -86,10 +86,97 @@ class AirCheckTest {
                 .startsWith("The dew point 25 °C is above the temperature of the air, 20 °C");
     }
 
-    private List<String> problems(String pressure, String temperature, String humidity, String elevation) {
-        Optional<Quantity> place = Optional.of(elevation)
+    @Test
+    void aDewPointOfAReportAboveTheIntakeTemperatureIsNamed() {
+        Metar report = Metar.parse("XXXX 121151Z 28/23 A2992");
+        TypedAir air = new TypedAir(station("98.2"), Quantity.of("20", Unit.CELSIUS), new Humidity.Report(report));
+        assertThat(check.problems(air, Optional.empty()))
+                .singleElement()
+                .asString()
+                .startsWith("The dew point 23 °C is above the temperature of the air, 20 °C");
+    }
+
+    @Test
+    void aWetBulbAboveTheTemperatureIsNamed() {
+        assertThat(wetBulb("20", "25"))
+                .containsExactly("The wet bulb 25 °C is above the temperature of the air, 20 °C:"
+                        + " a wet wick is never warmer than the air.");
+    }
+
+    /** In dry air of 40 °C at 101.3 kPa a wick has about 14 °C (psychrometric chart, from memory: 13.6 at 0 %). */
+    @Test
+    void aWetBulbColderThanDryAirMakesItIsNamed() {
+        assertThat(wetBulb("40", "5"))
+                .singleElement()
+                .asString()
+                .startsWith("The wet bulb 5 °C is too cold for air of 40 °C: even in dry air it would show 1");
+    }
+
+    @Test
+    void aWetBulbAtTheTemperatureIsSaturatedAir() {
+        assertThat(wetBulb("20", "20")).isEmpty();
+    }
+
+    /** At 800 ft ISO 2533 has 98.4 kPa: 101.5 is possible there, but as a setting it is 98.6 and lies nearer. */
+    @Test
+    void aPressureThatCouldBeEitherIsDoubtedAndNotRefused() {
+        assertThat(problems("101.5kPa", "30C", "60%", "800ft")).isEmpty();
+        assertThat(doubts("101.5kPa", "800ft"))
+                .containsExactly("101.5 kPa at 800 ft lies nearer to an altimeter setting than to a station pressure:"
+                        + " taken as a setting, the station pressure is 98.6 kPa.");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"98.6kPa, 800ft", "97.0kPa, 800ft", "101.9kPa, 90m", "102.5kPa, 0m", "101.5kPa, ''"})
+    void anOrdinaryStationPressureIsNotDoubted(String pressure, String elevation) {
+        assertThat(doubts(pressure, elevation)).isEmpty();
+    }
+
+    /** What was told with the pressure itself comes before the garage: the dyno may stand elsewhere. */
+    @Test
+    void theElevationToldWithThePressureComesFirst() {
+        TypedAir air = new TypedAir(
+                new Barometer.Station(Quantity.of("101.3", Unit.KPA), Optional.of(Quantity.of("20", Unit.M))),
+                Quantity.of("20", Unit.CELSIUS),
+                new Humidity.Unknown());
+        assertThat(check.problems(air, Optional.of(Quantity.of("600", Unit.M)))).isEmpty();
+    }
+
+    /** The other way round: 94.3 kPa, a station pressure of 600 m, typed as altimeter setting there. */
+    @Test
+    void aStationPressureTypedAsSettingIsRefused() {
+        Barometer setting =
+                new Barometer.Altimeter(Quantity.of("94.3", Unit.KPA), Quantity.of("600", Unit.M));
+        TypedAir air = new TypedAir(setting, Quantity.of("20", Unit.CELSIUS), new Humidity.Unknown());
+        assertThat(check.problems(air, Optional.empty()))
+                .singleElement()
+                .asString()
+                .contains("check the elevation, and whether the pressure is a station pressure already");
+    }
+
+    private List<String> wetBulb(String celsius, String wet) {
+        TypedAir air = new TypedAir(
+                station("101.3"),
+                Quantity.of(celsius, Unit.CELSIUS),
+                new Humidity.WetBulb(Quantity.of(wet, Unit.CELSIUS)));
+        return check.problems(air, Optional.empty());
+    }
+
+    private static Barometer station(String kPa) {
+        return new Barometer.Station(Quantity.of(kPa, Unit.KPA));
+    }
+
+    private List<String> doubts(String pressure, String elevation) {
+        return check.doubts(Readings.air(pressure, "30C", "60%").air(), place(elevation));
+    }
+
+    private static Optional<Quantity> place(String elevation) {
+        return Optional.of(elevation)
                 .filter(text -> !text.isEmpty())
                 .map(text -> Quantity.parse(text, Dimension.LENGTH));
-        return check.problems(Readings.air(pressure, temperature, humidity).air(), place);
+    }
+
+    private List<String> problems(String pressure, String temperature, String humidity, String elevation) {
+        return check.problems(Readings.air(pressure, temperature, humidity).air(), place(elevation));
     }
 }

@@ -3,6 +3,7 @@ package org.pullproof.weather;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -146,6 +147,71 @@ class CorrectionTest {
     void saysWhetherTheAirIsInTheStandardsRange(Standard standard, double celsius, double kPa, boolean within) {
         AirReading typed = Readings.air(kPa + "kPa", celsius + "C", "0%");
         assertThat(correction.factor(standard, typed).withinRange()).isEqualTo(within);
+    }
+
+    /** Ranges: SAE J1349 from memory; ISO 1585 as in EU 134/2014. The sentence names what lies outside and what to do. */
+    @ParameterizedTest
+    @CsvSource({
+        "SAE_J1349, 25, 88, 'dry pressure 88.0\u00a0kPa below the range of SAE J1349, 90 to 105\u00a0kPa: compare on the day, don''t quote.'",
+        "SAE_J1349, 10, 100, 'temperature 10.0\u00a0°C below the range of SAE J1349, 15 to 35\u00a0°C: compare on the day, don''t quote.'",
+        "ISO_1585, 50, 100, 'temperature 50.0\u00a0°C above the range of ISO 1585, 10 to 45\u00a0°C: compare on the day, don''t quote.'"
+    })
+    void whatLiesOutsideTheRangeIsSaid(Standard standard, double celsius, double kPa, String sentence) {
+        AirReading typed = Readings.air(kPa + "kPa", celsius + "C", "0%");
+        assertThat(correction.factor(standard, typed).outside()).containsExactly(sentence);
+    }
+
+    /** (P + FP) k − FP with k = 1.05: 170 kW measured, 30 kW friction: 200·1.05 − 30 = 180 kW, factor 180/170. */
+    @Test
+    void knownFrictionIsNotCorrected() {
+        TypedAir thin = Readings.air(99 / 1.05 + "kPa", "25C", "0%").air();
+        Friction friction = new Friction(Quantity.of("170", Unit.KW), Quantity.of("30", Unit.KW));
+        assertThat(correction.saeJ1349(thin, friction).value()).isCloseTo(180.0 / 170, within(1e-9));
+    }
+
+    /** The standard's 1.18 and 0.18 are 1/0.85 and 0.15/0.85 rounded; at k = 1.05 they differ by 0.0176 %. */
+    @Test
+    void frictionOfFifteenPercentIsTheUsualFormButForItsRounding() {
+        TypedAir thin = Readings.air(99 / 1.05 + "kPa", "25C", "0%").air();
+        Friction friction = new Friction(Quantity.of("85", Unit.KW), Quantity.of("15", Unit.KW));
+        assertThat(correction.saeJ1349(thin, friction).value()).isCloseTo(1.058824, within(1e-6));
+        assertThat(correction.factor(Standard.SAE_J1349, thin).value()).isCloseTo(1.059, within(1e-6));
+    }
+
+    /** The commonest error of the trade: at 600 m a setting typed as station pressure is wrong by 7 to 9 %, by standard. */
+    @ParameterizedTest
+    @CsvSource({"SAE_J1349, 0.07, 0.095", "ISO_1585, 0.07, 0.095", "SAE_J607, 0.0695, 0.095", "DIN_70020, 0.065, 0.08"})
+    void aSettingTypedAsStationPressureIsWrongBySevenToNinePercent(Standard standard, double low, double high) {
+        TypedAir wrong = Readings.air("101.3kPa", "25C", "40%").air();
+        TypedAir right = new TypedAir(
+                new Barometer.Altimeter(Quantity.of("101.3", Unit.KPA), Quantity.of("600", Unit.M)),
+                wrong.thermometer(),
+                wrong.humidity());
+        double error = 1 - correction.factor(standard, wrong).value() / correction.factor(standard, right).value();
+        assertThat(error).isBetween(low, high);
+    }
+
+    /** Seeded air from −10 to 50 °C, 75 to 105 kPa, any humidity: thinner air is never corrected less. */
+    @ParameterizedTest
+    @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "NONE")
+    void inAnyAirTheFactorFallsWithPressureAndRisesWithTemperature(Standard standard) {
+        Random random = new Random(1349);
+        for (int i = 0; i < 300; i++) {
+            double celsius = -10 + 60 * random.nextDouble();
+            double kPa = 75 + 30 * random.nextDouble();
+            double vapour = random.nextDouble() * MoistAir.saturation(Temperature.ofCelsius(celsius)).kilopascal();
+            double value = correction.value(standard, air(celsius, kPa, vapour));
+            assertThat(correction.value(standard, air(celsius, kPa + 0.5, vapour))).isLessThan(value);
+            assertThat(correction.value(standard, air(celsius + 1, kPa, vapour))).isGreaterThan(value);
+        }
+    }
+
+    @Test
+    void thePartsOfTheUncertaintyAreKeptByReading() {
+        Factor factor = correction.factor(Standard.SAE_J1349, Readings.air("99kPa", "25C", "40%"));
+        assertThat(factor.parts())
+                .extracting(AirPart.Width::part)
+                .containsExactly(AirPart.PRESSURE, AirPart.TEMPERATURE, AirPart.MOISTURE);
     }
 
     /** Altimeter setting and station pressure of one place give one factor: 1013 hPa at 1588 m is 836.2549 hPa. */

@@ -8,11 +8,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Unit;
 
 class MetarTest {
-    /** 74 strings decoded by three independent parsers; see the head of the file. */
+    /** Every string there, decoded by three independent parsers; see the head of the file. */
     @ParameterizedTest
     @CsvFileSource(resources = "metar-cases.csv", numLinesToSkip = 3, maxCharsPerColumn = 2000)
     void aReportTellsWhatThreeParsersReadInIt(
@@ -70,6 +71,24 @@ class MetarTest {
     void aTextWithoutGroupsMissesEverything() {
         assertThat(Metar.parse("good morning").missing())
                 .containsExactly("pressure (A or Q group)", "temperature", "dew point");
+    }
+
+    /** A report that is corrected, automatic, or ends with an equals sign reads the same. */
+    @ParameterizedTest
+    @ValueSource(strings = {"METAR COR XXXX 121151Z", "XXXX 121151Z AUTO", "SPECI XXXX 121151Z COR"})
+    void theHeadOfTheReportDoesNotMatter(String head) {
+        Metar report = Metar.parse(head + " 25/10 A2992=");
+        assertThat(report.missing()).isEmpty();
+        assertThat(report.altimeter().map(Quantity::toString)).contains("29.92 inHg");
+    }
+
+    /** WMO No. 306, 15.11: below zero M stands before the figure, and −0.5 is coded M00. */
+    @ParameterizedTest
+    @CsvSource({"M05/M12, -5, -12", "M00/M01, 0, -1", "00/M00, 0, 0"})
+    void minusIsCodedAsM(String group, double temperature, double dewPoint) {
+        Metar report = Metar.parse("XXXX 121151Z " + group + " Q1012");
+        assertThat(report.temperature().orElseThrow().in(Unit.CELSIUS)).isEqualTo(temperature);
+        assertThat(report.dewPoint().orElseThrow().in(Unit.CELSIUS)).isEqualTo(dewPoint);
     }
 
     @Test

@@ -7,11 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.pullproof.units.Pressure;
 import org.pullproof.units.Temperature;
 
 class MoistAirTest {
+    private static final String GRID = "org.pullproof.weather.HumidAirGrid#";
 
     /** 40 CFR 1065.645(c), worked examples: 2.3371 kPa at 20 °C. */
     @Test
@@ -57,34 +59,35 @@ class MoistAirTest {
         assertThat(MoistAir.dewPoint(new Pressure(0))).isEmpty();
     }
 
-    /** psychrolib: dew points are solved to 0.001 °C; rows above freezing, for below it that grid is over ice. */
+    /** psychrolib: solved to 0.001 °C; another saturation formula moves a dew point by up to 0.018 °C. */
     @ParameterizedTest
-    @CsvFileSource(resources = "humid_air_above_freezing.csv", numLinesToSkip = 1)
-    void dewPointAgreesWithPsychrolib(
-            double celsius, double rh, double pressure, double saturation, double vapour, double dry, double dewPoint) {
-        assertThat(MoistAir.dewPoint(Pressure.ofKilopascal(rh * kPa(celsius)))
-                        .orElseThrow()
-                        .celsius())
-                .isCloseTo(dewPoint, within(0.02));
+    @MethodSource(GRID + "dewPoints")
+    void dewPointAgreesWithPsychrolib(HumidAirGrid.Row row) {
+        assertThat(MoistAir.dewPoint(row.air().vapour()).orElseThrow().celsius())
+                .isCloseTo(row.dewPoint(), within(0.02));
     }
 
-    /** psychrolib, density of moist air; 0.05 % for another gas constant and saturation formula. */
+    /** Below freezing psychrolib has the frost point; the dew point of a weather report, over water, lies below it. */
     @ParameterizedTest
-    @CsvFileSource(resources = "humid_air_above_freezing.csv", numLinesToSkip = 1)
-    void densityAgreesWithPsychrolib(
-            double celsius,
-            double rh,
-            double pressure,
-            double saturation,
-            double vapour,
-            double dry,
-            double dewPoint,
-            double wetBulb,
-            double ratio,
-            double density) {
-        AirState air = new AirState(
-                Pressure.ofKilopascal(pressure), Pressure.ofKilopascal(vapour), Temperature.ofCelsius(celsius));
-        assertThat(MoistAir.density(air)).isCloseTo(density, within(density * 5e-4));
+    @MethodSource(GRID + "frostPoints")
+    void belowFreezingTheDewPointLiesBelowTheFrostPoint(HumidAirGrid.Row row) {
+        Temperature frost = Temperature.ofCelsius(row.dewPoint());
+        assertThat(MoistAir.dewPoint(row.air().vapour()))
+                .hasValueSatisfying(dew -> assertThat(dew.kelvin()).isLessThan(frost.kelvin()));
+    }
+
+    /** psychrolib, density of moist air, every row; 0.05 % for another gas constant. */
+    @ParameterizedTest
+    @MethodSource(GRID + "rows")
+    void densityAgreesWithPsychrolib(HumidAirGrid.Row row) {
+        assertThat(MoistAir.density(row.air())).isCloseTo(row.density(), within(row.density() * 5e-4));
+    }
+
+    @ParameterizedTest
+    @MethodSource(GRID + "rows")
+    void theDryPartIsLighterThanTheWholeByItsVapour(HumidAirGrid.Row row) {
+        double vapour = row.vapourKpa() * 1e3 / (461.495 * (row.celsius() + 273.15));
+        assertThat(MoistAir.density(row.air()) - MoistAir.dryDensity(row.air())).isCloseTo(vapour, within(1e-9));
     }
 
     /** Density of dry air at the ISO 2533 sea level, 1.2250 kg/m³. */

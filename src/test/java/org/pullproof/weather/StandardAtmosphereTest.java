@@ -19,6 +19,13 @@ class StandardAtmosphereTest {
         assertThat(StandardAtmosphere.pressureAt(metres).pascal() / 100).isCloseTo(hPa, within(1e-4));
     }
 
+    /** The same in feet, geopotential; the digits printed there. */
+    @ParameterizedTest
+    @CsvFileSource(resources = "isa_feet.csv", numLinesToSkip = 2)
+    void pressureAgreesWithTheStandardInFeet(double feet, double celsius, double fahrenheit, double inches, double hPa) {
+        assertThat(StandardAtmosphere.pressureAt(feet * 0.3048).pascal() / 100).isCloseTo(hPa, within(1e-4));
+    }
+
     /** ASHRAE Handbook, Fundamentals 2017, chapter 1, table 1. It rounds to 1 Pa by a form good to some pascal. */
     @ParameterizedTest
     @CsvSource({"-500, 107478", "0, 101325", "500, 95461", "1000, 89875", "4000, 61640"})
