@@ -23,13 +23,21 @@ final class DynoAnswer {
     private final boolean bandIsDefault;
     private final List<Setup> setups;
     private final Figures figures;
+    private final WeatherFlags weather;
 
-    DynoAnswer(Standard standard, Optional<RpmRange> band, boolean bandIsDefault, List<Setup> setups, Figures figures) {
+    DynoAnswer(
+            Standard standard,
+            Optional<RpmRange> band,
+            boolean bandIsDefault,
+            List<Setup> setups,
+            Figures figures,
+            WeatherFlags weather) {
         this.standard = standard;
         this.band = band;
         this.bandIsDefault = bandIsDefault;
         this.setups = setups;
         this.figures = figures;
+        this.weather = weather;
     }
 
     Sentence sentence(List<PullFindings> pulls, List<SetupPower> powers) {
@@ -59,7 +67,20 @@ final class DynoAnswer {
         String shown = figures.of(power.meanKw() * 1e3, Shown.POWER);
         return new Sentence(name + " makes **" + shown + "** at the wheels, mean of " + range
                 + (bandIsDefault ? " (all that the pulls cover)" : "") + ", " + standing(power, own) + ", "
-                + uncertainty(power, own) + ".");
+                + uncertainty(power, own) + "." + caution(power, own));
+    }
+
+    /** What keeps a corrected figure from being quoted. */
+    private String caution(SetupPower power, List<PullFindings> own) {
+        if (!power.corrected()) {
+            return "";
+        }
+        if (own.stream().flatMap(pull -> pull.air().stream()).anyMatch(weather::isImpossible)) {
+            return " **The air typed cannot be that of the place**: put it right before quoting this.";
+        }
+        boolean outside =
+                own.stream().flatMap(pull -> pull.factor().stream()).anyMatch(factor -> !factor.withinRange());
+        return outside ? " The air lies outside the standard's range: compare on the day, don't quote." : "";
     }
 
     private String standing(SetupPower power, List<PullFindings> own) {

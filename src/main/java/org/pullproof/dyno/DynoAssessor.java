@@ -73,7 +73,8 @@ public final class DynoAssessor {
                         .filter(each -> each.pull().excluded().isEmpty())
                         .map(Made::trace)
                         .toList()));
-        PullFlags flags = new PullFlags(made, band, standard, setups, new WeatherFlags(told.elevation()));
+        WeatherFlags weather = new WeatherFlags(told.elevation());
+        PullFlags flags = new PullFlags(made, band, standard, setups, weather);
         List<PullFindings> pulls = made.stream()
                 .map(each -> findings(each, name(setups, each.pull()), standard, band, flags))
                 .toList();
@@ -82,7 +83,7 @@ public final class DynoAssessor {
                 days.stream().flatMap(day -> day.air().stream()).max(Comparator.comparing(AirReading::time));
         boolean bandIsDefault = told.band().isEmpty();
         return new DynoFindings(
-                new DynoAnswer(standard, band, bandIsDefault, setups, figures).sentence(pulls, powers),
+                new DynoAnswer(standard, band, bandIsDefault, setups, figures, weather).sentence(pulls, powers),
                 pulls,
                 powers,
                 end(band.map(RpmRange::fromRpm)),

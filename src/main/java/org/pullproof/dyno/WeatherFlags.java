@@ -13,6 +13,7 @@ import org.pullproof.weather.AirCheck;
 import org.pullproof.weather.AirReading;
 import org.pullproof.weather.Factor;
 import org.pullproof.weather.PullAir;
+import org.pullproof.weather.TypedAir;
 
 /**
  * What to mind about the air of a pull. Limits are common practice without a source: a reading serves for 20 minutes; pressure
@@ -45,10 +46,18 @@ final class WeatherFlags {
                 .toList();
     }
 
+    /** Whether a reading in it cannot be, as far as is known today. */
+    boolean isImpossible(PullAir air) {
+        return readings(air).anyMatch(typed -> !check.problems(typed, elevation).isEmpty());
+    }
+
+    private static Stream<TypedAir> readings(PullAir air) {
+        return Stream.concat(Stream.of(air.first()), air.second().stream()).map(AirReading::air);
+    }
+
     /** What is wrong or doubtful with the readings themselves, such as an altimeter setting typed as station pressure. */
     List<String> ofReadings(PullAir air) {
-        return Stream.concat(Stream.of(air.first()), air.second().stream())
-                .map(AirReading::air)
+        return readings(air)
                 .flatMap(typed -> Stream.concat(
                         check.problems(typed, elevation).stream(), check.doubts(typed, elevation).stream()))
                 .distinct()

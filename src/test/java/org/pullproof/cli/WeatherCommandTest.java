@@ -61,7 +61,8 @@ class WeatherCommandTest {
         JsonNode dry = json("--pressure", "99kPa", "--temperature", "30C", "--humidity", "55%");
         assertThat(air.at("/factors/sae-j1349/factor")).isEqualTo(dry.at("/factors/sae-j1349/factor"));
         String moisture = "/factors/sae-j1349/parts/moisture";
-        assertThat(air.at(moisture).asDouble()).isCloseTo(70 * dry.at(moisture).asDouble(), within(1e-3)); // ± 35 for ± 0.5 %
+        assertThat(air.at(moisture).asDouble())
+                .isCloseTo(70 * dry.at(moisture).asDouble(), within(1e-3)); // ± 35 for ± 0.5 %
         assertThat(air.get("notes").toString()).contains("No moisture was told: 20 to 90 %");
     }
 
@@ -86,8 +87,7 @@ class WeatherCommandTest {
 
     @Test
     void whatAReportDoesNotTellIsSaidByName() throws Exception {
-        JsonNode air = json(
-                "--metar", "XXXX 121151Z 10SM M05//// Q1012", "--elevation", "0m", "--temperature", "20C");
+        JsonNode air = json("--metar", "XXXX 121151Z 10SM M05//// Q1012", "--elevation", "0m", "--temperature", "20C");
         assertThat(air.at("/metar/missing")).hasSize(2);
         assertThat(air.get("notes").toString()).contains("The METAR tells no temperature and no dew point.");
     }
@@ -113,7 +113,8 @@ class WeatherCommandTest {
         assertThat(sea.get("stationPressureKpa").asDouble()).isCloseTo(95.461, within(0.005));
         assertThat(sea.get("read").asText()).startsWith("sea-level pressure 101.325 kPa at 500 m");
         assertThat(sea.at("/factors/sae-j1349/parts/pressure").asDouble())
-                .isGreaterThan(10 * setting.at("/factors/sae-j1349/parts/pressure").asDouble());
+                .isGreaterThan(
+                        10 * setting.at("/factors/sae-j1349/parts/pressure").asDouble());
     }
 
     private static Object[] with(String option, String value, String... rest) {
@@ -127,15 +128,15 @@ class WeatherCommandTest {
     /** ISO 2533: 95.461 kPa at 500 m goes with 89.875 kPa at 1000 m. */
     @Test
     void aStationPressureReadElsewhereIsCarriedToTheGarage() throws Exception {
-        JsonNode air = json(
-                "--pressure", "95.461kPa", "--read-at", "500m", "--elevation", "1000m", "--temperature", "20C");
+        JsonNode air =
+                json("--pressure", "95.461kPa", "--read-at", "500m", "--elevation", "1000m", "--temperature", "20C");
         assertThat(air.get("stationPressureKpa").asDouble()).isCloseTo(89.875, within(0.005));
     }
 
     @Test
     void aPressureThatLooksLikeASettingIsRefusedWithBothFactorsAndTheWayOut() {
-        Outcome refused = weather(
-                "--pressure", "101.3kPa", "--elevation", "600m", "--temperature", "30C", "--humidity", "60%");
+        Outcome refused =
+                weather("--pressure", "101.3kPa", "--elevation", "600m", "--temperature", "30C", "--humidity", "60%");
         assertThat(refused.status()).isEqualTo(1);
         assertThat(refused.out()).isEmpty();
         assertThat(refused.err().lines())
@@ -147,11 +148,13 @@ class WeatherCommandTest {
     /** At 800 ft it could be either: told, and warned of. */
     @Test
     void aDoubtfulPressureIsToldWithAWarning() throws Exception {
-        JsonNode air = json(
-                "--pressure", "101.5kPa", "--elevation", "800ft", "--temperature", "30C", "--humidity", "60%");
-        assertThat(air.get("warnings")).singleElement().satisfies(warning -> assertThat(warning.asText())
-                .contains("lies nearer to an altimeter setting")
-                .contains("as altimeter setting"));
+        JsonNode air =
+                json("--pressure", "101.5kPa", "--elevation", "800ft", "--temperature", "30C", "--humidity", "60%");
+        assertThat(air.get("warnings"))
+                .singleElement()
+                .satisfies(warning -> assertThat(warning.asText())
+                        .contains("lies nearer to an altimeter setting")
+                        .contains("as altimeter setting"));
     }
 
     @ParameterizedTest
@@ -185,7 +188,15 @@ class WeatherCommandTest {
     @Test
     void knownFrictionReplacesTheAssumedEfficiency() throws Exception {
         JsonNode air = json(
-                "--pressure", "94.2857kPa", "--temperature", "25C", "--humidity", "0%", "--power", "85kW", "--friction",
+                "--pressure",
+                "94.2857kPa",
+                "--temperature",
+                "25C",
+                "--humidity",
+                "0%",
+                "--power",
+                "85kW",
+                "--friction",
                 "15kW");
         assertThat(air.at("/factors/sae-j1349/correctedPowerKw").asDouble()).isCloseTo(90, within(1e-3));
     }
@@ -209,7 +220,8 @@ class WeatherCommandTest {
 
     @Test
     void peopleReadWhatMovesTheFactor() {
-        String told = weather("--pressure", "98.2kPa", "--temperature", "30C", "--humidity", "60%").out();
+        String told = weather("--pressure", "98.2kPa", "--temperature", "30C", "--humidity", "60%")
+                .out();
         assertThat(told)
                 .contains("What moves the factor of SAE J1349: pressure ±\u00a00.0006, temperature ±", ", moisture ±")
                 .contains("wheel power is a convention")
@@ -230,7 +242,16 @@ class WeatherCommandTest {
     @Test
     void aSellersFigureIsStoredAsStatedAndHeldAgainstThePulls() throws Exception {
         Path session = session();
-        json("--pressure", "99.00kPa", "--temperature", "25.0C", "--humidity", "0%", "--session", session, "--at",
+        json(
+                "--pressure",
+                "99.00kPa",
+                "--temperature",
+                "25.0C",
+                "--humidity",
+                "0%",
+                "--session",
+                session,
+                "--at",
                 "2026-06-14T13:40");
         for (String peak : new String[] {"239.1", "240.0", "240.9"}) {
             pullproof.run("add-pulls", session, pull(peak), "--setup", "base", "--at", "2026-06-14T13:45");

@@ -50,7 +50,8 @@ class StatedJudgeTest {
         StatedFinding found = judged("248hp sae-j607 wheels 95.000kPa 25.0C 30.0%", 240.0);
         double middle = found.range().orElseThrow().middle() / HP;
         assertThat(middle).isCloseTo(248 * 1.062115 / 1.094841, within(0.02));
-        assertThat(found.range().orElseThrow().highKw() - found.range().orElseThrow().lowKw())
+        assertThat(found.range().orElseThrow().highKw()
+                        - found.range().orElseThrow().lowKw())
                 .isLessThan(0.1);
         assertThat(found.sentence().plain()).contains("recomputed with the air of the sheet");
     }

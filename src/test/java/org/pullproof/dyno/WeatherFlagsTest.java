@@ -77,6 +77,27 @@ class WeatherFlagsTest {
                         + " the station pressure there would be 94.3 kPa.");
     }
 
+    /** SAE J1349, range from memory: 90 to 105 kPa dry. */
+    @Test
+    void theAnswerDoesNotQuoteAFigureOutsideTheRange() {
+        AirReading high = Readings.air("2026-06-14T13:40", "83.8kPa", "30C", "22%");
+        Dyno day = Dyno.day(high).pull("base", "13:45", 150);
+        assertThat(found(day, Optional.empty()).answer().plain())
+                .endsWith("The air lies outside the standard's range: compare on the day, don't quote.");
+    }
+
+    @Test
+    void theAnswerSaysThatTheAirCannotBeThatOfThePlace() {
+        AirReading wrong = Readings.air("2026-06-14T13:40", "101.3kPa", "27C", "55%");
+        Dyno day = Dyno.day(wrong).pull("base", "13:45", 150);
+        assertThat(found(day, Optional.of(Quantity.of("600", Unit.M))).answer().plain())
+                .endsWith("The air typed cannot be that of the place: put it right before quoting this.");
+    }
+
+    private static DynoFindings found(Dyno day, Optional<Quantity> elevation) {
+        return found(day.days(), day.traces(), elevation);
+    }
+
     @Test
     void aPullWithoutATimeTakesTheLastReadingBeforeItCameInAndSaysSo() {
         Pull pull = new Pull(
@@ -107,8 +128,11 @@ class WeatherFlagsTest {
         return assessed(day.days(), day.traces(), Optional.empty());
     }
 
-    private static List<String> assessed(
-            List<DynoDay> days, Map<String, Trace> traces, Optional<Quantity> elevation) {
+    private static List<String> assessed(List<DynoDay> days, Map<String, Trace> traces, Optional<Quantity> elevation) {
+        return found(days, traces, elevation).pulls().get(0).flags();
+    }
+
+    private static DynoFindings found(List<DynoDay> days, Map<String, Trace> traces, Optional<Quantity> elevation) {
         return new DynoAssessor(new Correction())
                 .assess(
                         days,
@@ -116,9 +140,6 @@ class WeatherFlagsTest {
                         traces,
                         Standard.SAE_J1349,
                         new DynoAssessor.Told(Optional.empty(), elevation, Optional.empty()),
-                        new Figures(UnitSystem.METRIC))
-                .pulls()
-                .get(0)
-                .flags();
+                        new Figures(UnitSystem.METRIC));
     }
 }

@@ -145,8 +145,7 @@ class AirCheckTest {
     /** The other way round: 94.3 kPa, a station pressure of 600 m, typed as altimeter setting there. */
     @Test
     void aStationPressureTypedAsSettingIsRefused() {
-        Barometer setting =
-                new Barometer.Altimeter(Quantity.of("94.3", Unit.KPA), Quantity.of("600", Unit.M));
+        Barometer setting = new Barometer.Altimeter(Quantity.of("94.3", Unit.KPA), Quantity.of("600", Unit.M));
         TypedAir air = new TypedAir(setting, Quantity.of("20", Unit.CELSIUS), new Humidity.Unknown());
         assertThat(check.problems(air, Optional.empty()))
                 .singleElement()

@@ -27,8 +27,8 @@ class BarometerTest {
     @ParameterizedTest
     @CsvSource({"0, 101.325", "500, 95.461", "1000, 89.8746"})
     void aPressureReadElsewhereIsCarriedAlongTheStandardAtmosphere(double metres, double kPa) {
-        Barometer there =
-                new Barometer.Elsewhere(pressure("95.4608kPa"), Quantity.of("500", Unit.M), Quantity.of(metres, Unit.M));
+        Barometer there = new Barometer.Elsewhere(
+                pressure("95.4608kPa"), Quantity.of("500", Unit.M), Quantity.of(metres, Unit.M));
         assertThat(there.station().kilopascal()).isCloseTo(kPa, within(1e-3));
     }
 
@@ -57,9 +57,11 @@ class BarometerTest {
     @CsvSource({"A2992, 29.92inHg, 29.925inHg, 29.93inHg", "Q1012, 1012hPa, 1012.5hPa, 1013hPa"})
     void theSettingOfAReportLiesInTheStepAboveItsFigure(String group, String low, String middle, String high) {
         Barometer report = report("XXXX 121151Z 25/10 " + group);
-        assertThat(report.station(Side.LOW, Side.READ).pascal()).isCloseTo(pressure(low).si(), within(1e-6));
+        assertThat(report.station(Side.LOW, Side.READ).pascal())
+                .isCloseTo(pressure(low).si(), within(1e-6));
         assertThat(report.station().pascal()).isCloseTo(pressure(middle).si(), within(1e-6));
-        assertThat(report.station(Side.HIGH, Side.READ).pascal()).isCloseTo(pressure(high).si(), within(1e-6));
+        assertThat(report.station(Side.HIGH, Side.READ).pascal())
+                .isCloseTo(pressure(high).si(), within(1e-6));
     }
 
     @Test

@@ -187,7 +187,9 @@ class CorrectionTest {
                 new Barometer.Altimeter(Quantity.of("101.3", Unit.KPA), Quantity.of("600", Unit.M)),
                 wrong.thermometer(),
                 wrong.humidity());
-        double error = 1 - correction.factor(standard, wrong).value() / correction.factor(standard, right).value();
+        double error = 1
+                - correction.factor(standard, wrong).value()
+                        / correction.factor(standard, right).value();
         assertThat(error).isBetween(low, high);
     }
 
@@ -199,10 +201,13 @@ class CorrectionTest {
         for (int i = 0; i < 300; i++) {
             double celsius = -10 + 60 * random.nextDouble();
             double kPa = 75 + 30 * random.nextDouble();
-            double vapour = random.nextDouble() * MoistAir.saturation(Temperature.ofCelsius(celsius)).kilopascal();
+            double vapour = random.nextDouble()
+                    * MoistAir.saturation(Temperature.ofCelsius(celsius)).kilopascal();
             double value = correction.value(standard, air(celsius, kPa, vapour));
-            assertThat(correction.value(standard, air(celsius, kPa + 0.5, vapour))).isLessThan(value);
-            assertThat(correction.value(standard, air(celsius + 1, kPa, vapour))).isGreaterThan(value);
+            assertThat(correction.value(standard, air(celsius, kPa + 0.5, vapour)))
+                    .isLessThan(value);
+            assertThat(correction.value(standard, air(celsius + 1, kPa, vapour)))
+                    .isGreaterThan(value);
         }
     }
 

@@ -19,7 +19,14 @@ final class HumidAirGrid {
     private HumidAirGrid() {}
 
     /** One row; see the head of the file for its columns. */
-    record Row(double celsius, double share, double kPa, double vapourKpa, double dewPoint, double wetBulb, double density) {
+    record Row(
+            double celsius,
+            double share,
+            double kPa,
+            double vapourKpa,
+            double dewPoint,
+            double wetBulb,
+            double density) {
         AirState air() {
             return new AirState(
                     Pressure.ofKilopascal(kPa), Pressure.ofKilopascal(vapourKpa), Temperature.ofCelsius(celsius));
@@ -53,7 +60,8 @@ final class HumidAirGrid {
     }
 
     private static Row row(String line) {
-        double[] cells = Arrays.stream(line.split(",")).mapToDouble(Double::parseDouble).toArray();
+        double[] cells =
+                Arrays.stream(line.split(",")).mapToDouble(Double::parseDouble).toArray();
         return new Row(cells[0], cells[1], cells[2], cells[4], cells[6], cells[7], cells[9]);
     }
 

@@ -53,7 +53,8 @@ class PsychrometerTest {
     void theVapourOfAWetBulbIsThatOfTheAirItWasMadeFrom(HumidAirGrid.Row row) {
         AirState air = row.air();
         double vapour = Psychrometer.vapourPascal(air.pressure(), air.temperature(), Psychrometer.wetBulb(air));
-        assertThat(vapour).isCloseTo(air.vapour().pascal(), within(0.01)); // the wet bulb is solved to a millionth of a degree
+        assertThat(vapour)
+                .isCloseTo(air.vapour().pascal(), within(0.01)); // the wet bulb is solved to a millionth of a degree
     }
 
     @ParameterizedTest

@@ -68,7 +68,8 @@ class PullAirTest {
     @Test
     void withoutReadingsThereIsNoAir() {
         assertThat(PullAir.at(EARLY.time(), List.of())).isEmpty();
-        assertThat(PullAir.lastBefore(EARLY.time().minusHours(1), List.of(EARLY))).isEmpty();
+        assertThat(PullAir.lastBefore(EARLY.time().minusHours(1), List.of(EARLY)))
+                .isEmpty();
     }
 
     private static PullAir at(String clock) {

@@ -22,7 +22,8 @@ class StandardAtmosphereTest {
     /** The same in feet, geopotential; the digits printed there. */
     @ParameterizedTest
     @CsvFileSource(resources = "isa_feet.csv", numLinesToSkip = 2)
-    void pressureAgreesWithTheStandardInFeet(double feet, double celsius, double fahrenheit, double inches, double hPa) {
+    void pressureAgreesWithTheStandardInFeet(
+            double feet, double celsius, double fahrenheit, double inches, double hPa) {
         assertThat(StandardAtmosphere.pressureAt(feet * 0.3048).pascal() / 100).isCloseTo(hPa, within(1e-4));
     }
 

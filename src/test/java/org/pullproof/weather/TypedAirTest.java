@@ -60,7 +60,8 @@ class TypedAirTest {
     @Test
     void theTemperatureOfAReportIsWidenedByFiveDegrees() {
         TypedAir air = new TypedAir(STATION, new Thermometer.Report(REPORT), new Humidity.Unknown());
-        assertThat(width(air, AirPart.TEMPERATURE, state -> state.temperature().kelvin())).isCloseTo(5.5, within(1e-9));
+        assertThat(width(air, AirPart.TEMPERATURE, state -> state.temperature().kelvin()))
+                .isCloseTo(5.5, within(1e-9));
     }
 
     /** FMH-1 12.7.2.d: tenths in the remarks, so half a tenth either way. */
@@ -68,10 +69,12 @@ class TypedAirTest {
     void tenthsOfAReportAreTenTimesAsExact() {
         Metar tenths = Metar.parse("XXXX 141255Z 25/10 A3002 RMK T02530098");
         TypedAir air = new TypedAir(STATION, new Thermometer.Report(tenths), new Humidity.Report(tenths));
-        assertThat(width(air, AirPart.TEMPERATURE, state -> state.temperature().kelvin())).isCloseTo(5.05, within(1e-9));
-        assertThat(width(air, AirPart.MOISTURE, state -> MoistAir.dewPoint(state.vapour())
-                        .orElseThrow()
-                        .kelvin()))
+        assertThat(width(air, AirPart.TEMPERATURE, state -> state.temperature().kelvin()))
+                .isCloseTo(5.05, within(1e-9));
+        assertThat(width(
+                        air,
+                        AirPart.MOISTURE,
+                        state -> MoistAir.dewPoint(state.vapour()).orElseThrow().kelvin()))
                 .isCloseTo(0.05, within(1e-5));
     }
 
@@ -114,8 +117,7 @@ class TypedAirTest {
         return new TypedAir(barometer, temperature, humidity).state().vapour().pascal();
     }
 
-    private static double width(
-            TypedAir air, AirPart part, java.util.function.ToDoubleFunction<AirState> figure) {
+    private static double width(TypedAir air, AirPart part, java.util.function.ToDoubleFunction<AirState> figure) {
         return air.widths(figure).stream()
                 .filter(width -> width.part() == part)
                 .mapToDouble(AirPart.Width::halfWidth)

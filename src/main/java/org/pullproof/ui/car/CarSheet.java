@@ -21,6 +21,7 @@ import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.SheetStyle;
 import org.pullproof.ui.shell.Sheet;
 import org.pullproof.weather.Standard;
+import org.pullproof.weather.StandardNote;
 
 /** What is it, and what may be done to it? Access, the engine as drawn, the car and the owner's wishes, edited in place. */
 public final class CarSheet implements Sheet {
@@ -31,6 +32,7 @@ public final class CarSheet implements Sheet {
     private final HBox page = new HBox(28);
     private final AccessList access;
     private final Choice<Runs> runs = new Choice<>("Does it run?", Arrays.asList(Runs.values()), Runs::words);
+    private final Label aboutStandard = Labels.wrapped("", "caption");
     private final Choice<Standard> standard =
             new Choice<>("Power is corrected to", Arrays.asList(Standard.values()), CarSheet::inShort);
     private final EnginePanel engine;
@@ -61,7 +63,7 @@ public final class CarSheet implements Sheet {
     private VBox left() {
         HBox running = new HBox(12, Labels.whole("Does it run?"), runs);
         running.setAlignment(Pos.CENTER_LEFT);
-        VBox corrected = new VBox(4, Labels.whole("Power is corrected to", "caption"), standard);
+        VBox corrected = new VBox(4, Labels.whole("Power is corrected to", "caption"), standard, aboutStandard);
         return new VBox(
                 12,
                 new VBox(4, Labels.section("What the owner permits now", ""), access),
@@ -103,6 +105,7 @@ public final class CarSheet implements Sheet {
         access.show();
         runs.show(model.session().car().runs());
         standard.show(java.util.Optional.of(model.session().standard()));
+        aboutStandard.setText(StandardNote.of(model.session().standard()).sentence());
         engine.show();
         fields.forEach((fact, field) -> {
             if (!field.isChanged() && !field.isRefused()) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -27,6 +28,7 @@ import org.testfx.framework.junit5.Start;
 class DynoDaySheetTest {
     private final DynoPictures.Acts acts = new DynoPictures.Acts();
     private VBox page;
+    private DynoDaySheet sheet;
     private DynoDayViewModel model;
 
     @Start
@@ -37,9 +39,8 @@ class DynoDaySheetTest {
                         new Edit("Set", now -> now.withCar(now.car().with(Fact.ELEVATION, "5250ft")))),
                 DynoFixture::appraise);
         model = DynoPictures.model(session, acts);
-        page = new VBox(
-                new DynoDaySheet(model, () -> List.of(Path.of("chosen.csv")), List.of("Nobody behind the rollers."))
-                        .node());
+        sheet = new DynoDaySheet(model, () -> List.of(Path.of("chosen.csv")), List.of("Nobody behind the rollers."));
+        page = new VBox(sheet.node());
         Scene scene = new Scene(page, 828, 600);
         scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");
         stage.setScene(scene);
@@ -88,5 +89,50 @@ class DynoDaySheetTest {
                 .isEqualTo("30.02 inHg");
         assertThat(model.air().pressureForm()).isEqualTo(AirEntry.PressureForm.ALTIMETER);
         assertThat(robot.lookup(".refusal").tryQuery()).isEmpty();
+    }
+
+    @Test
+    void altATakesThePressureAsASettingToo(FxRobot robot) {
+        robot.interact(() -> page.lookup("#air-pressure").requestFocus());
+        robot.write("30.02").type(KeyCode.TAB);
+
+        robot.interact(() -> sheet.key(alt(KeyCode.A)));
+
+        assertThat(model.air().pressureForm()).isEqualTo(AirEntry.PressureForm.ALTIMETER);
+    }
+
+    @Test
+    void altHGoesToTheHeightWhereThePressureIsRight(FxRobot robot) {
+        robot.interact(() -> page.lookup("#air-pressure").requestFocus());
+        robot.write("30.02").type(KeyCode.TAB);
+
+        robot.interact(() -> sheet.key(alt(KeyCode.H)));
+        robot.write("100").type(KeyCode.TAB);
+
+        assertThat(robot.lookup(".refusal").tryQuery()).isEmpty();
+    }
+
+    @Test
+    void aReportIsPastedAndUsedByKeys(FxRobot robot) {
+        robot.clickOn("METAR");
+        robot.interact(() -> page.lookup("#air-pressure").requestFocus());
+        robot.write("XXXX 121151Z 25/10 A3002").type(KeyCode.TAB).write("88").type(KeyCode.ENTER);
+
+        assertThat(model.latestAir())
+                .hasValueSatisfying(reading -> assertThat(reading.air().words())
+                        .isEqualTo(
+                                "METAR, altimeter setting 30.02 inHg at 5250 ft, 88 °F, dew point 10 °C of the METAR"));
+    }
+
+    @Test
+    void aFigureOfAnotherSheetIsToldAndAnswered(FxRobot robot) {
+        robot.interact(() -> page.lookup("#stated-figure").requestFocus());
+        robot.write("248hp sae-j607 wheels").type(KeyCode.ENTER);
+
+        assertThat(model.model().session().stated()).isPresent();
+    }
+
+    private static KeyEvent alt(KeyCode code) {
+        return new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, true, false);
     }
 }
