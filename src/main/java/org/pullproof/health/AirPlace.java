@@ -3,22 +3,40 @@ package org.pullproof.health;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** Where the air of a leak-down test is heard. */
+/**
+ * Where the air of a leak-down test is heard, where a person listens for it, and which way it goes there.
+ *
+ * <p>Source: common practice, no source.
+ */
 public enum AirPlace {
-    CRANKCASE("crankcase"),
-    EXHAUST("exhaust"),
-    INTAKE("intake"),
-    NEIGHBOUR("neighbour"),
-    COOLANT("coolant");
+    CRANKCASE("crankcase", "oil filler or dipstick tube", "past the rings"),
+    EXHAUST("exhaust", "tailpipe", "an exhaust valve"),
+    INTAKE("intake", "throttle body or carburettor", "an intake valve"),
+    NEIGHBOUR("neighbour", "plug hole beside it", "the gasket between the two"),
+    COOLANT("coolant", "bubbles in the radiator", "the gasket or a crack to the coolant");
 
     private final String key;
+    private final String listenAt;
+    private final String path;
 
-    AirPlace(String key) {
+    AirPlace(String key, String listenAt, String path) {
         this.key = key;
+        this.listenAt = listenAt;
+        this.path = path;
     }
 
     public String key() {
         return key;
+    }
+
+    /** Where a person listens or looks. */
+    public String listenAt() {
+        return listenAt;
+    }
+
+    /** The way the air takes when it is heard there. */
+    public String path() {
+        return path;
     }
 
     public static Optional<AirPlace> named(String key) {
