@@ -70,7 +70,7 @@ public final class MakeReport {
             new WholeFile().write(target, bytes);
         } catch (IOException failed) {
             throw new BadFileException(
-                    target.toString(), "", "the report could not be written: " + Reason.of(failed) + ".");
+                    target.toString(), "", "it could not be written: " + Reason.of(failed) + ".");
         }
     }
 }

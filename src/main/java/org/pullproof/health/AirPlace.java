@@ -9,17 +9,19 @@ import java.util.Optional;
  * <p>Source: common practice, no source.
  */
 public enum AirPlace {
-    CRANKCASE("crankcase", "oil filler or dipstick tube", "past the rings"),
-    EXHAUST("exhaust", "tailpipe", "an exhaust valve"),
-    INTAKE("intake", "throttle body or carburettor", "an intake valve"),
-    NEIGHBOUR("neighbour", "plug hole beside it", "the gasket between the two"),
-    COOLANT("coolant", "bubbles in the radiator", "the gasket or a crack to the coolant");
+    CRANKCASE('C', "crankcase", "oil filler or dipstick tube", "past the rings"),
+    EXHAUST('E', "exhaust", "tailpipe", "an exhaust valve"),
+    INTAKE('I', "intake", "throttle body or carburettor", "an intake valve"),
+    NEIGHBOUR('N', "neighbour", "plug hole beside it", "the gasket between the two"),
+    COOLANT('B', "coolant", "bubbles in the radiator", "the gasket or a crack to the coolant");
 
+    private final char letter;
     private final String key;
     private final String listenAt;
     private final String path;
 
-    AirPlace(String key, String listenAt, String path) {
+    AirPlace(char letter, String key, String listenAt, String path) {
+        this.letter = letter;
         this.key = key;
         this.listenAt = listenAt;
         this.path = path;
@@ -27,6 +29,11 @@ public enum AirPlace {
 
     public String key() {
         return key;
+    }
+
+    /** The key it is typed by at the car, and the letter of its box on paper; B is for bubbles. */
+    public char letter() {
+        return letter;
     }
 
     /** Where a person listens or looks. */
@@ -41,5 +48,10 @@ public enum AirPlace {
 
     public static Optional<AirPlace> named(String key) {
         return Arrays.stream(values()).filter(place -> place.key.equals(key)).findFirst();
+    }
+
+    /** The place that is typed by a letter. */
+    public static Optional<AirPlace> lettered(char letter) {
+        return Arrays.stream(values()).filter(place -> place.letter == letter).findFirst();
     }
 }

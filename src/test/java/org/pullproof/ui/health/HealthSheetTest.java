@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -33,6 +34,7 @@ import org.testfx.framework.junit5.Start;
 
 @ExtendWith({HeadlessFx.class, ApplicationExtension.class})
 class HealthSheetTest {
+    private final AtomicReference<org.pullproof.health.TestKind> printed = new AtomicReference<>();
     private VBox page;
     private HealthViewModel model;
     private SessionViewModel session;
@@ -42,7 +44,12 @@ class HealthSheetTest {
         session = SheetFixture.model(UiFixture.open(), HealthSheetTest::appraise);
         model = new HealthViewModel(session, HealthViewModelTest.rules(), new TypedReadings());
         model.entry().testProperty().set(org.pullproof.health.TestKind.COMPRESSION_DRY);
-        HealthSheet sheet = new HealthSheet(model, test -> List.of("Fuel and ignition off."));
+        HealthSheet sheet = new HealthSheet(
+                model,
+                HealthPictures.fender(session),
+                new TdcViewModel(session),
+                test -> List.of("Fuel and ignition off."),
+                printed::set);
         page = new VBox(sheet.node());
         Scene scene = new Scene(page, 828, 600);
         scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");
