@@ -21,8 +21,8 @@ public final class TopSigns {
         return List.of(
                 "Rotor: it points at post " + cylinder + " while mark " + cylinder
                         + " stands at the pointer. If it points away, turn the crank once round, 360°.",
-                "The rotor turns " + turns + " seen from above. Post 1 is drawn at a place of our own: on your cap follow"
-                        + " its wire.");
+                "Post 1 is drawn at a place of our own: on your cap follow its wire. The rotor turns " + turns
+                        + " seen from above.");
     }
 
     private static List<String> withoutDistributor(int cylinder) {

@@ -66,7 +66,7 @@ public final class MeasuringSheets {
         return new HealthSheet(
                 new HealthViewModel(session, rules, acts),
                 fender,
-                new TdcViewModel(session),
+                new TdcViewModel(session, cautions.of("air-in-cylinder")),
                 cautions::of,
                 test -> tally.accept(session, test));
     }

@@ -77,6 +77,7 @@ final class FenderPlan extends VBox {
         StackPane.setAlignment(figure, Pos.BOTTOM_RIGHT);
         StackPane.setAlignment(more, Pos.TOP_RIGHT);
         box.getStyleClass().addAll("fender-tile", style(tile.state()));
+        box.setMinWidth(0);
         box.setPrefWidth(1);
         HBox.setHgrow(box, Priority.ALWAYS);
         return box;

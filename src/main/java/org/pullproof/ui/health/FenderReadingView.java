@@ -18,9 +18,11 @@ import org.pullproof.ui.parts.SentenceFlow;
 final class FenderReadingView extends VBox {
     private static final PseudoClass MARKED = PseudoClass.getPseudoClass("marked");
     private static final PseudoClass KEPT = PseudoClass.getPseudoClass("kept");
+    private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
     private static final PseudoClass WORD = PseudoClass.getPseudoClass("word");
     private static final int MOST_LARGE_KEYS = 7;
-    private static final int MOST_BIG_LETTERS = 6;
+    private static final int MOST_BIG_DIGITS = 4;
+    private static final int MOST_DIGITS = 7;
 
     private final FenderViewModel model;
     private final Label title = Labels.whole("", "fender-title");
@@ -90,7 +92,9 @@ final class FenderReadingView extends VBox {
         typed.setText(screen.typed().replace('-', ' '));
         unit.setText(screen.unit());
         field.pseudoClassStateChanged(KEPT, screen.kept());
-        field.pseudoClassStateChanged(WORD, screen.typed().length() > MOST_BIG_LETTERS);
+        int letters = screen.typed().length();
+        field.pseudoClassStateChanged(LONG, letters > MOST_BIG_DIGITS && letters <= MOST_DIGITS);
+        field.pseudoClassStateChanged(WORD, letters > MOST_DIGITS);
         saidBox.setVisible(screen.said().isPresent());
         saidBox.pseudoClassStateChanged(MARKED, screen.marked());
         screen.said().ifPresent(said::show);

@@ -35,10 +35,12 @@ public final class FenderSetting {
 
     private final ReadingEntry entry;
     private final Supplier<UnitSystem> units;
+    private final ReadingRules rules;
     private LeakShown leakShown = LeakShown.PERCENT;
 
-    FenderSetting(Supplier<EngineProfile> engine, Supplier<UnitSystem> units) {
+    FenderSetting(Supplier<EngineProfile> engine, Supplier<UnitSystem> units, ReadingRules rules) {
         this.units = units;
+        this.rules = rules;
         this.entry = new ReadingEntry(engine, units);
     }
 
@@ -94,7 +96,21 @@ public final class FenderSetting {
      * @throws IllegalArgumentException with a sentence if it cannot be read
      */
     public String read(RunField field, String typed) {
-        return entry.read(EntryColumn.of(field), typed);
+        String text = entry.read(EntryColumn.of(field), typed);
+        rules.read(example(field, text));
+        return text;
+    }
+
+    /** A reading that could be made so: the rules are asked before the first real one. */
+    private Map<String, String> example(RunField field, String text) {
+        TestKind kind = field == RunField.OIL ? TestKind.COMPRESSION_WET : test();
+        String value = switch (kind) {
+            case BALANCE -> "60 rpm";
+            case LEAKDOWN -> "10 %";
+            case PLUG -> "normal";
+            default -> "150 psi";
+        };
+        return Map.of("test", kind.key(), "cylinder", "1", "value", value, field.key(), text);
     }
 
     public void put(RunField field, String text) {

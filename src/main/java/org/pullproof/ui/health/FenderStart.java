@@ -38,6 +38,7 @@ final class FenderStart extends VBox {
         getStyleClass().add("fender-start");
         fields.getStyleClass().add("fender-fields");
         test.onChosen(this::choose);
+        test.setMaxWidth(USE_PREF_SIZE);
         begin.setOnAction(pressed -> beginReading());
         begin.setId("fender-begin");
         getChildren().setAll(head(), body());
@@ -83,7 +84,13 @@ final class FenderStart extends VBox {
         build();
         typed.values().stream()
                 .findFirst()
-                .ifPresentOrElse(first -> first.field().requestFocus(), begin::requestFocus);
+                .ifPresentOrElse(FenderStart::select, begin::requestFocus);
+    }
+
+    /** What is typed takes the place of what was remembered. */
+    private static void select(CheckedField<String> first) {
+        first.field().requestFocus();
+        first.field().selectAll();
     }
 
     private void build() {
@@ -139,7 +146,8 @@ final class FenderStart extends VBox {
         return text;
     }
 
-    private void beginReading() {
+    /** Reads every field; the first number is typed if all can be read. */
+    void beginReading() {
         boolean allRead = typed.values().stream().map(CheckedField::take).reduce(true, Boolean::logicalAnd);
         if (allRead) {
             model.enter();

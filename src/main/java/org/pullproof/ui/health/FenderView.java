@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Objects;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -78,6 +79,9 @@ final class FenderView extends StackPane {
             key.consume();
         } else if (key.getCode() == KeyCode.Z && key.isShortcutDown() && !(key.getTarget() instanceof TextInputControl)) {
             undoOrRedo(key);
+        } else if (!isReading() && key.getCode() == KeyCode.ENTER && !(key.getTarget() instanceof Button)) {
+            start.beginReading();
+            key.consume();
         } else if (isReading() && acts.containsKey(key.getCode())) {
             acts.getOrDefault(key.getCode(), () -> {}).run();
             key.consume();

@@ -68,7 +68,8 @@ public final class FenderViewModel {
         this.cautions = cautions;
         this.today = today;
         this.readings = new FenderReadings(session, acts);
-        this.setting = new FenderSetting(this::engine, () -> session.look().figures().system());
+        this.setting = new FenderSetting(
+                this::engine, () -> session.look().figures().system(), rules);
         this.course = new FenderCourse(this::engine, setting, readings);
         setting.begin(TestKind.COMPRESSION_DRY, readings.all(), today.get());
         this.screen = new ReadOnlyObjectWrapper<>(words().screen());
@@ -235,14 +236,17 @@ public final class FenderViewModel {
         }
     }
 
-    /** Keeps what is typed, in the place of a reading that is corrected; returns whether it could be read. */
+    /** Keeps what is typed, in the place of a reading that is corrected; returns whether it is kept. */
     private boolean keep() {
         try {
             Reading reading = rules.read(cells());
             Optional<Reading> mistyped = entry.repeats() ? Optional.empty() : kept();
             mistyped.ifPresentOrElse(before -> readings.correct(before, reading), () -> readings.keep(reading));
-            entry = FenderEntry.of(reading, entry.wet(), setting.unit());
-            return true;
+            boolean kept = readings.all().contains(reading);
+            if (kept) {
+                entry = FenderEntry.of(reading, entry.wet(), setting.unit());
+            }
+            return kept;
         } catch (IllegalArgumentException unreadable) {
             refuse(String.valueOf(unreadable.getMessage()));
             return false;

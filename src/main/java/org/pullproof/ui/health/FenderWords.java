@@ -40,7 +40,7 @@ final class FenderWords {
                 allRead() ? org.pullproof.ui.health.Tile.NOT_MEASURED : String.valueOf(fender.course().stop().cylinder()),
                 label(),
                 typed(),
-                fender.entry().kept(),
+                fender.entry().kept() && phase() != Phase.AIR,
                 unit(),
                 fender.said(),
                 fender.isMarked(),
@@ -68,7 +68,12 @@ final class FenderWords {
             return "Reading, once more";
         }
         String first = fender.entry().first().map(text -> ", first stroke " + text).orElse("");
-        return (fender.entry().kept() ? "Kept; type over it to correct it" : "Reading") + first;
+        return (fender.entry().kept() ? "Kept; type over it to correct it" : "Reading") + first + round();
+    }
+
+    private String round() {
+        boolean several = fender.course().order().rounds() > 1 && !fender.course().isOver();
+        return several ? ", round " + fender.course().stop().round() : "";
     }
 
     private String typed() {

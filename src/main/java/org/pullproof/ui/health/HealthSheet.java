@@ -30,7 +30,8 @@ public final class HealthSheet implements Sheet {
     private static final List<String> BEGIN = List.of(
             "Type the drop of each cylinder in the balance test; it needs the engine running and nothing removed.",
             "With the plugs out, type compression, dry first. Strokes and throttle are kept from one cylinder to the next.",
-            "Enter keeps a reading and goes on to the next cylinder.");
+            "Enter keeps a reading and goes on to the next cylinder.",
+            "At the car, F2 opens fender mode: one number, big, by keys alone.");
 
     private final HealthViewModel model;
     private final FenderViewModel fender;
@@ -70,7 +71,7 @@ public final class HealthSheet implements Sheet {
         this.cautionsOf = cautionsOf;
         this.tally = tally;
         this.fenderView = new FenderView(fender);
-        this.tdcPage = new TdcPage(tdc, cautionsOf, this::showOwn, this::typeLeak);
+        this.tdcPage = new TdcPage(tdc, this::showOwn, this::typeLeak);
         this.form = new EntryForm(model);
         this.tiles = new EngineTiles(model, this::type);
         this.readings = new ReadingsTable(model);

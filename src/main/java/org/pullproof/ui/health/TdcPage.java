@@ -1,7 +1,8 @@
 package org.pullproof.ui.health;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.OptionalInt;
 import java.util.function.IntConsumer;
 import javafx.geometry.HPos;
 import javafx.geometry.Pos;
@@ -18,7 +19,6 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.pullproof.drawing.CycleStrip;
 import org.pullproof.drawing.TdcGuide;
-import org.pullproof.health.TestKind;
 import org.pullproof.ui.parts.Actions;
 import org.pullproof.ui.parts.Cautions;
 import org.pullproof.ui.parts.DrawingView;
@@ -27,11 +27,13 @@ import org.pullproof.ui.parts.Labels;
 /** The TDC guide: damper, cap and rotor at their angles, the next turn, and what air does to a crank off top dead centre. */
 final class TdcPage extends VBox {
     private final TdcViewModel model;
-    private final Function<TestKind, List<String>> cautionsOf;
     private final DrawingView dials = new DrawingView();
     private final DrawingView cycle = new DrawingView();
     private final GridPane table = new GridPane();
     private final VBox beside = new VBox();
+    private final VBox signs = new VBox();
+    private final HBox drawn = new HBox(12);
+    private final HBox actions;
     private final Label source = Labels.wrapped("", "caption");
     private final Button turned = Actions.plain("Turned, next cylinder", "Enter");
     private final Runnable leave;
@@ -41,13 +43,8 @@ final class TdcPage extends VBox {
      * @param leave goes back to the sheet
      * @param type types the leak-down reading of a cylinder
      */
-    TdcPage(
-            TdcViewModel model,
-            Function<TestKind, List<String>> cautionsOf,
-            Runnable leave,
-            IntConsumer type) {
+    TdcPage(TdcViewModel model, Runnable leave, IntConsumer type) {
         this.model = model;
-        this.cautionsOf = cautionsOf;
         this.leave = leave;
         this.type = type;
         getStyleClass().add("tdc-page");
@@ -55,16 +52,16 @@ final class TdcPage extends VBox {
         cycle.getStyleClass().add("tdc-cycle");
         beside.getStyleClass().add("tdc-beside");
         table.getStyleClass().add("tdc-table");
+        signs.getStyleClass().add("tdc-signs");
         HBox.setHgrow(dials, Priority.ALWAYS);
-        HBox drawn = new HBox(12, dials, beside);
-        VBox.setVgrow(drawn, Priority.ALWAYS);
-        getChildren().setAll(actions(), drawn, cycle, table);
+        HBox.setHgrow(signs, Priority.ALWAYS);
+        this.actions = actions();
         addEventFilter(KeyEvent.KEY_PRESSED, this::press);
         model.nowProperty().addListener((of, before, after) -> show());
         show();
     }
 
-    private Node actions() {
+    private HBox actions() {
         Button back = Actions.plain("Health", "Esc");
         back.setOnAction(pressed -> leave.run());
         Button before = Actions.plain("Cylinder before", "←");
@@ -105,40 +102,61 @@ final class TdcPage extends VBox {
         dials.show((width, height) -> TdcGuide.of(model.engine(), now, width, height));
         cycle.show((width, height) -> CycleStrip.of(model.engine(), now, width, height));
         showBeside();
+        showSigns();
         showTable();
     }
 
     private void showBeside() {
         GridPane pushes = new GridPane();
         pushes.getStyleClass().add("tdc-pushes");
-        for (TdcViewModel.Push push : model.pushes()) {
-            int row = pushes.getRowCount();
-            pushes.add(Labels.whole(push.degrees()), 0, row);
-            pushes.add(Labels.whole(push.torque(), "strong"), 1, row);
-            pushes.add(Labels.whole(push.other(), "caption"), 2, row);
+        List<TdcViewModel.Push> all = model.pushes();
+        int rows = (all.size() + 1) / 2;
+        for (int i = 0; i < all.size(); i++) {
+            int column = 3 * (i / rows);
+            pushes.add(Labels.whole(all.get(i).degrees()), column, i % rows);
+            pushes.add(Labels.whole(all.get(i).torque(), "strong"), column + 1, i % rows);
+            pushes.add(Labels.whole(all.get(i).other(), "caption"), column + 2, i % rows);
         }
         Cautions cautions = new Cautions();
-        cautions.show(cautionsOf.apply(TestKind.LEAKDOWN));
+        cautions.show(model.cautions());
         beside.getChildren()
                 .setAll(
                         Labels.whole("Before air goes in", "section"),
                         cautions,
-                        Labels.whole("If the piston is off TDC", "section"),
-                        Labels.wrapped(model.supply() + " pushes on the crank with", "caption"),
+                        Labels.whole(model.supply() + " on a piston off TDC turns the crank with", "section"),
                         pushes,
-                        Labels.wrapped(model.measures(), "caption"),
-                        Labels.whole("Compression or exhaust?", "section"));
-        model.signs().forEach(sign -> beside.getChildren().add(Labels.wrapped(sign, "tdc-sign")));
+                        Labels.wrapped(model.measures(), "caption"));
+    }
+
+    /** Where a cap would stand, or below the table. */
+    private void showSigns() {
+        signs.getChildren().setAll(Labels.whole("Compression or exhaust?", "section"));
+        model.signs().forEach(sign -> signs.getChildren().add(Labels.wrapped(sign, "tdc-sign")));
+        drawn.getChildren().setAll(dials, beside);
+        getChildren().setAll(actions, drawn, cycle, table);
+        if (model.hasDistributor()) {
+            getChildren().add(signs);
+        } else {
+            drawn.getChildren().add(1, signs);
+        }
+        dials.getStyleClass().remove("alone");
+        if (!model.hasDistributor()) {
+            dials.getStyleClass().add("alone");
+        }
     }
 
     private void showTable() {
         table.getChildren().clear();
         table.getColumnConstraints().setAll(named());
         model.order().forEach(cylinder -> table.getColumnConstraints().add(figure()));
-        line(0, "In firing order", model.order().stream().map(String::valueOf).toList(), "caption");
-        List<TdcViewModel.Line> lines = model.lines();
+        List<TdcViewModel.Line> lines = new ArrayList<>();
+        lines.add(new TdcViewModel.Line(
+                "In firing order",
+                model.order().stream().map(String::valueOf).toList(),
+                OptionalInt.of(model.nowProperty().get())));
+        lines.addAll(model.lines());
         for (int i = 0; i < lines.size(); i++) {
-            line(i + 1, lines.get(i).name(), lines.get(i).words(), "tdc-figure");
+            line(i, lines.get(i));
         }
     }
 
@@ -156,11 +174,11 @@ final class TdcPage extends VBox {
         return column;
     }
 
-    private void line(int row, String name, List<String> words, String styleClass) {
-        table.add(cell(Labels.whole(name, "caption"), row, Pos.CENTER_LEFT), 0, row);
-        for (int i = 0; i < words.size(); i++) {
-            Label word = Labels.whole(words.get(i), styleClass);
-            if (model.order().get(i) == model.nowProperty().get()) {
+    private void line(int row, TdcViewModel.Line line) {
+        table.add(cell(Labels.whole(line.name(), "caption"), row, Pos.CENTER_LEFT), 0, row);
+        for (int i = 0; i < line.words().size(); i++) {
+            Label word = Labels.whole(line.words().get(i), row == 0 ? "caption" : "tdc-figure");
+            if (line.marked().equals(OptionalInt.of(model.order().get(i)))) {
                 word.getStyleClass().add("tdc-now");
             }
             table.add(cell(word, row, Pos.CENTER_RIGHT), i + 1, row);

@@ -14,13 +14,13 @@ import org.pullproof.engine.TdcTable;
 import org.pullproof.engine.TopSigns;
 import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
+import org.pullproof.health.leakdown.LeakReading;
 import org.pullproof.health.leakdown.LeakTester;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Sentence;
 import org.pullproof.units.Shown;
-import org.pullproof.units.Unit;
 import org.pullproof.units.UnitSystem;
 
 /** State of the TDC guide: the cylinder that stands at top dead centre on compression, and what follows from it. */
@@ -28,10 +28,15 @@ public final class TdcViewModel {
     private static final List<Integer> OFF = List.of(2, 5, 10, 20);
 
     private final SessionViewModel session;
+    private final List<String> cautions;
     private final IntegerProperty now = new SimpleIntegerProperty(1);
 
-    public TdcViewModel(SessionViewModel session) {
+    /**
+     * @param cautions before air goes into a cylinder
+     */
+    public TdcViewModel(SessionViewModel session, List<String> cautions) {
         this.session = session;
+        this.cautions = List.copyOf(cautions);
     }
 
     /**
@@ -39,8 +44,9 @@ public final class TdcViewModel {
      *
      * @param name what the words are
      * @param words one a cylinder
+     * @param marked the cylinder whose word is the one that counts now, if one does
      */
-    public record Line(String name, List<String> words) {}
+    public record Line(String name, List<String> words, OptionalInt marked) {}
 
     /**
      * How hard air pushes on the crank.
@@ -92,18 +98,26 @@ public final class TdcViewModel {
 
     /** Where the intervals come from. */
     public String source() {
-        String kind = engine().name() + ": ";
         boolean odd = engine().firing().intervals().stream().distinct().count() > 1;
         return odd
-                ? kind + "intervals come from the profile, never from 720° ÷ " + engine().cylinders()
-                : kind + "every " + engine().firing().intervals().get(0) + "°";
+                ? "odd-fire, intervals by the profile's list"
+                : "even fire, every " + engine().firing().intervals().get(0) + "°";
+    }
+
+    /** Cautions before air goes into a cylinder. */
+    public List<String> cautions() {
+        return cautions;
+    }
+
+    public boolean hasDistributor() {
+        return engine().rotor() != Rotor.NONE;
     }
 
     /** How a person knows that it is compression, not the end of the exhaust stroke. */
     public List<String> signs() {
         List<String> signs = new ArrayList<>(TopSigns.of(engine(), now.get()));
-        signs.add("Turn the way the engine runs: clockwise seen from the damper on nearly all engines, the manual says where"
-                + " not. Maker's marks are those of the first cylinder; chalk the others.");
+        signs.add("Turn the way it runs: clockwise seen from the damper on nearly all engines, the manual says where not. Chalk"
+                + " the marks it lacks.");
         return signs;
     }
 
@@ -115,19 +129,21 @@ public final class TdcViewModel {
     /** The table below the strip, in firing order. */
     public List<Line> lines() {
         List<Line> lines = new ArrayList<>();
-        lines.add(line("Turn from the last one", row -> turnTo(row.number())));
-        lines.add(line("Damper past its first mark", row -> row.damperDegrees() + "°"));
-        if (engine().rotor() != Rotor.NONE) {
+        OptionalInt next = OptionalInt.of(table().turnFrom(now.get()).to());
+        lines.add(line("Turn from the last one", next, row -> turnTo(row.number())));
+        lines.add(line("Damper past its first mark", OptionalInt.empty(), row -> row.damperDegrees() + "°"));
+        if (hasDistributor()) {
             lines.add(line(
                     "Rotor from post " + order().get(0),
+                    OptionalInt.empty(),
                     row -> TdcWords.degrees(row.rotorDegrees().orElseThrow())));
         }
-        lines.add(line("Leak-down", row -> leak(row.number())));
+        lines.add(line("Leak-down", OptionalInt.of(now.get()), row -> leak(row.number())));
         return lines;
     }
 
-    private Line line(String name, Function<TdcTable.Row, String> words) {
-        return new Line(name, table().rows().stream().map(words).toList());
+    private Line line(String name, OptionalInt marked, Function<TdcTable.Row, String> words) {
+        return new Line(name, table().rows().stream().map(words).toList(), marked);
     }
 
     private String turnTo(int cylinder) {
@@ -146,7 +162,7 @@ public final class TdcViewModel {
     }
 
     private static String shown(Reading.Leakdown leak) {
-        OptionalDouble percent = org.pullproof.health.leakdown.LeakReading.percent(leak);
+        OptionalDouble percent = LeakReading.percent(leak);
         return percent.isPresent() ? Figures.percent(percent.getAsDouble(), 0) : ReadingWords.value(leak);
     }
 
@@ -179,8 +195,6 @@ public final class TdcViewModel {
 
     /** Whose measures the pushes are computed from. */
     public String measures() {
-        return "bore, stroke and rod " + (engine().geometry().assumed() ? "assumed by the profile" : "of the profile")
-                + ", " + Figures.number(Unit.MM.fromSi(engine().geometry().boreMetre()), 0) + Figures.NO_BREAK_SPACE
-                + "mm bore; friction left out";
+        return "measures " + (engine().geometry().assumed() ? "assumed by" : "of") + " the profile, friction left out";
     }
 }

@@ -62,7 +62,7 @@ public final class MainView extends StackPane {
     }
 
     private void showSheet() {
-        showAnswer();
+        showPage();
         Sheet sheet = sheet();
         VBox padded = new VBox(sheet.node());
         VBox.setVgrow(sheet.node(), Priority.ALWAYS);

@@ -30,7 +30,11 @@ public final class HealthPictures {
         model.entry().cylinderProperty().set(cylinder);
         model.entry().testProperty().set(kind);
         return new HealthSheet(
-                model, fender, new TdcViewModel(session), SheetFixture.cautions()::of, HealthPictures::printNothing);
+                model, fender, tdcModel(session), SheetFixture.cautions()::of, HealthPictures::printNothing);
+    }
+
+    static TdcViewModel tdcModel(SessionViewModel session) {
+        return new TdcViewModel(session, SheetFixture.cautions().of("air-in-cylinder"));
     }
 
     private static void printNothing(TestKind test) {}
