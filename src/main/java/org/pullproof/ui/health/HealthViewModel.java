@@ -148,7 +148,8 @@ public final class HealthViewModel {
     /** How far the great tests are: "balance 8 of 8 · compression 6 of 8 · leak-down 1 of 8". */
     public String progress() {
         return Stream.of(TestKind.BALANCE, TestKind.COMPRESSION_DRY, TestKind.LEAKDOWN)
-                .map(test -> test.words().replace(", dry", "") + " " + cylindersRead(test) + " of " + engine().cylinders())
+                .map(test ->
+                        test.words().replace(", dry", "") + " " + cylindersRead(test) + " of " + engine().cylinders())
                 .collect(Collectors.joining(" · "));
     }
 
