@@ -16,9 +16,11 @@ import org.pullproof.app.Appraise;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.app.CheckSession;
 import org.pullproof.app.ChooseProfile;
+import org.pullproof.app.CorrectReading;
 import org.pullproof.app.DemoShelf;
 import org.pullproof.app.ExcludePull;
 import org.pullproof.app.MakeReport;
+import org.pullproof.app.MakeTally;
 import org.pullproof.app.PullFileReader;
 import org.pullproof.app.ReadAir;
 import org.pullproof.app.RecordAir;
@@ -40,6 +42,8 @@ import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.HealthAssessor;
+import org.pullproof.health.HealthLimits;
+import org.pullproof.health.OddReading;
 import org.pullproof.tuneup.TuneUpAssessor;
 import org.pullproof.ui.WindowLauncher;
 import org.pullproof.weather.AirCheck;
@@ -103,9 +107,11 @@ public final class Main {
         PullFileReader pullReader = new PullFileReader(new CsvFile());
         SessionDesk desk = new SessionDesk(pullReader);
         Correction correction = new Correction();
-        HealthAssessor health = new HealthAssessor(new HealthLimitsFile().read());
+        HealthLimits limits = new HealthLimitsFile().read();
+        HealthAssessor health = new HealthAssessor(limits);
         DynoAssessor dyno = new DynoAssessor(correction);
         TradeFiles trade = new TradeFiles();
+        Cautions cautions = new Cautions(trade.cautions(), trade.lastCaution());
         ReadAir readAir = new ReadAir(new AirCheck(), correction);
         return new Toolbox(
                 new ProfileShelf(home.resolve("profiles")),
@@ -121,7 +127,9 @@ public final class Main {
                 new ExcludePull(desk),
                 new AddReadings(desk, new CsvFile(), Clock.system(ZoneId.systemDefault())),
                 new RecordReading(desk),
+                new CorrectReading(desk),
                 new RemoveReading(desk),
+                new OddReading(limits),
                 new TickStep(desk, trade.stepGraphs()),
                 new RecordPlug(desk),
                 new RecordMoney(desk),
@@ -131,8 +139,9 @@ public final class Main {
                         dyno,
                         new ChangeJudge(),
                         new WorthAssessor(trade.options()),
-                        new NextStepRules(trade.testPrices(), new Cautions(trade.cautions(), trade.lastCaution())))),
+                        new NextStepRules(trade.testPrices(), cautions))),
                 new CheckSession(desk),
-                new MakeReport(Clock.system(ZoneId.systemDefault())));
+                new MakeReport(Clock.system(ZoneId.systemDefault())),
+                new MakeTally(cautions));
     }
 }

@@ -2,6 +2,7 @@ package org.pullproof.app;
 
 import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
+import org.pullproof.health.OddReading;
 
 /**
  * Everything a command or a sheet may use, built once by hand in {@code Main}.
@@ -19,13 +20,16 @@ import org.pullproof.files.ProfileShelf;
  * @param excludePull takes a pull out of every judgement, with the reason
  * @param addReadings takes in a table of readings
  * @param recordReading keeps one reading
+ * @param correctReading puts another reading in the place of a mistyped one
  * @param removeReading takes one reading away
+ * @param oddReading tells whether a reading just taken is odd
  * @param tickStep ticks steps of the tune-up
  * @param recordPlug keeps what is known of a plug
  * @param recordMoney keeps what is spent and what could be
  * @param appraise tells what a session amounts to, every room asked once
  * @param checkSession reads everything and tells each problem
  * @param makeReport makes the report
+ * @param makeTally makes the printed blank of a test
  */
 public record Toolbox(
         ProfileShelf profiles,
@@ -41,10 +45,13 @@ public record Toolbox(
         ExcludePull excludePull,
         AddReadings addReadings,
         RecordReading recordReading,
+        CorrectReading correctReading,
         RemoveReading removeReading,
+        OddReading oddReading,
         TickStep tickStep,
         RecordPlug recordPlug,
         RecordMoney recordMoney,
         Appraise appraise,
         CheckSession checkSession,
-        MakeReport makeReport) {}
+        MakeReport makeReport,
+        MakeTally makeTally) {}

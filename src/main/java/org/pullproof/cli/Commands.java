@@ -52,6 +52,7 @@ public final class Commands {
                 new AddReadingsCommand(tools),
                 new HealthCommand(tools),
                 new LeakdownCommand(tools),
+                new TallyCommand(tools),
                 new WeatherCommand(tools),
                 new AddPullsCommand(tools),
                 new PullsCommand(tools),

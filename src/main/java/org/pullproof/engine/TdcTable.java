@@ -32,6 +32,20 @@ public record TdcTable(List<Row> rows) {
      */
     public record Row(int number, int crankDegrees, int damperDegrees, OptionalDouble rotorDegrees) {}
 
+    /**
+     * The turn of the crank from one cylinder to the one after it in firing order.
+     *
+     * @param from the cylinder at top dead centre before the turn
+     * @param to the cylinder at top dead centre after it
+     * @param crankDegrees turn of the crank in its direction of running, greater than 0
+     */
+    public record Turn(int from, int to, int crankDegrees) {
+        /** Turn of the distributor's rotor meanwhile, degrees. */
+        public double rotorDegrees() {
+            return crankDegrees / 2.0;
+        }
+    }
+
     public static TdcTable of(EngineProfile profile) {
         List<Integer> order = profile.firing().cylinders();
         List<Row> rows = new ArrayList<>();
@@ -41,6 +55,32 @@ public record TdcTable(List<Row> rows) {
             crank += profile.firing().intervals().get(k);
         }
         return new TdcTable(rows);
+    }
+
+    /** The turn that brings the cylinder after this one to top dead centre. */
+    public Turn turnFrom(int cylinder) {
+        int place = place(cylinder);
+        Row next = rows.get((place + 1) % rows.size());
+        int turn = Math.floorMod(next.crankDegrees() - rows.get(place).crankDegrees(), FiringOrder.CYCLE);
+        return new Turn(cylinder, next.number(), turn == 0 ? FiringOrder.CYCLE : turn);
+    }
+
+    /** The cylinder that comes before this one. */
+    public int before(int cylinder) {
+        return rows.get(Math.floorMod(place(cylinder) - 1, rows.size())).number();
+    }
+
+    public Row row(int cylinder) {
+        return rows.get(place(cylinder));
+    }
+
+    private int place(int cylinder) {
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).number() == cylinder) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("There is no cylinder " + cylinder + " in the firing order");
     }
 
     private static OptionalDouble rotor(EngineProfile profile, int crank) {

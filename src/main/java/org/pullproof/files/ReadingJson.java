@@ -38,6 +38,8 @@ final class ReadingJson {
                 "station",
                 "gauge",
                 "gaugeStep",
+                "oil",
+                "who",
                 "time",
                 "note");
         TestKind test = place.at("test").oneOf(TestKind.class);
@@ -135,7 +137,9 @@ final class ReadingJson {
                 place.maybe("crankingRpm", at -> at.quantity(Dimension.ROTATION)),
                 place.maybe("station", at -> at.quantity(Dimension.PRESSURE)),
                 place.maybe("gauge", JsonPlace::text),
-                place.maybe("gaugeStep", at -> at.quantity(Dimension.PRESSURE)));
+                place.maybe("gaugeStep", at -> at.quantity(Dimension.PRESSURE)),
+                place.maybe("oil", at -> at.quantity(Dimension.VOLUME)),
+                place.maybe("who", JsonPlace::text));
     }
 
     static Map<String, Object> write(Reading reading) {
@@ -192,6 +196,8 @@ final class ReadingJson {
                 .text("crankingRpm", made.crankingRpm())
                 .text("station", made.station())
                 .text("gauge", made.gauge())
-                .text("gaugeStep", made.gaugeStep());
+                .text("gaugeStep", made.gaugeStep())
+                .text("oil", made.oil())
+                .text("who", made.who());
     }
 }

@@ -16,6 +16,8 @@ import org.pullproof.units.Quantity;
  * @param station pressure of the air at the test
  * @param gauge which gauge
  * @param gaugeStep resolution of the gauge
+ * @param oil oil put into the cylinder of a wet reading
+ * @param who who read it
  */
 public record Conditions(
         OptionalInt strokes,
@@ -26,7 +28,34 @@ public record Conditions(
         Optional<Quantity> crankingRpm,
         Optional<Quantity> station,
         Optional<String> gauge,
-        Optional<Quantity> gaugeStep) {
+        Optional<Quantity> gaugeStep,
+        Optional<Quantity> oil,
+        Optional<String> who) {
+
+    /** Conditions of which oil and who are not recorded. */
+    public Conditions(
+            OptionalInt strokes,
+            Optional<Throttle> throttle,
+            Optional<Plugs> plugs,
+            Optional<Warmth> engine,
+            Optional<Quantity> crankingVolts,
+            Optional<Quantity> crankingRpm,
+            Optional<Quantity> station,
+            Optional<String> gauge,
+            Optional<Quantity> gaugeStep) {
+        this(
+                strokes,
+                throttle,
+                plugs,
+                engine,
+                crankingVolts,
+                crankingRpm,
+                station,
+                gauge,
+                gaugeStep,
+                Optional.empty(),
+                Optional.empty());
+    }
 
     /** Where the throttle stood. */
     public enum Throttle {

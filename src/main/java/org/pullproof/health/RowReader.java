@@ -30,6 +30,7 @@ final class RowReader {
     private static final Range SLACK = new Range(Dimension.ANGLE, 0, 60, "0 to 60° of crank");
     private static final Range GAP = new Range(Dimension.LENGTH, 0, 5e-3, "0 to 5 mm");
     private static final Range RESTRICTOR = new Range(Dimension.LENGTH, 1e-4, 1e-2, "0.1 to 10 mm");
+    private static final Range OIL = new Range(Dimension.VOLUME, 0.5e-6, 50e-6, "0.5 to 50 mL; more locks a cylinder");
     private static final Range VACUUM = new Range(Dimension.PRESSURE, 0, 105e3, "0 to 105 kPa below the surroundings");
     private static final String NONE = "none";
 
@@ -119,6 +120,9 @@ final class RowReader {
         if (!compression) {
             row.refuse(SheetColumn.FIRST, test);
         }
+        if (test != TestKind.COMPRESSION_WET) {
+            row.refuse(SheetColumn.OIL, test);
+        }
         if (test != TestKind.LEAKDOWN) {
             row.refuse(SheetColumn.SUPPLY, test);
             row.refuse(SheetColumn.ORIFICE, test);
@@ -135,8 +139,14 @@ final class RowReader {
                 row.quantity(SheetColumn.CRANKING_VOLTS, VOLTS),
                 row.quantity(SheetColumn.CRANKING_RPM, CRANKING),
                 row.quantity(SheetColumn.STATION, STATION),
-                Optional.of(row.text(SheetColumn.GAUGE)).filter(name -> !name.isEmpty()),
-                row.quantity(SheetColumn.GAUGE_STEP, GAUGE));
+                words(SheetColumn.GAUGE),
+                row.quantity(SheetColumn.GAUGE_STEP, GAUGE),
+                row.quantity(SheetColumn.OIL, OIL),
+                words(SheetColumn.WHO));
+    }
+
+    private Optional<String> words(SheetColumn column) {
+        return Optional.of(row.text(column)).filter(text -> !text.isEmpty());
     }
 
     private <E extends Enum<E>> Optional<E> choice(SheetColumn column, Class<E> type) {

@@ -24,6 +24,8 @@ enum SheetColumn {
     STATION("station"),
     GAUGE("gauge"),
     GAUGE_STEP("gaugeStep"),
+    OIL("oil"),
+    WHO("who"),
     NOTE("note");
 
     private final String key;

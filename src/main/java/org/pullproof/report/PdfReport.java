@@ -16,6 +16,11 @@ public final class PdfReport {
     public byte[] write(ReportModel report, Paper paper) {
         Palette palette = Palette.print();
         String xhtml = new Page(report, Stylesheet.paper(palette, paper), new SvgPainter(palette), true).xhtml();
+        return ofPage(xhtml);
+    }
+
+    /** The bytes of a PDF file of any page that is styled for paper. */
+    static byte[] ofPage(String xhtml) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (BatikSVGDrawer svg = new BatikSVGDrawer()) {
             XRLog.setLoggingEnabled(false);

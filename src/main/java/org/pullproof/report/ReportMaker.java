@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.car.Access;
 import org.pullproof.car.Fact;
+import org.pullproof.health.TestKind;
 import org.pullproof.report.ReportModel.Answer;
 import org.pullproof.report.ReportModel.Item;
 import org.pullproof.report.ReportModel.Section;
@@ -75,12 +76,19 @@ public final class ReportMaker {
         sections.add(NextSection.of(appraisal.next()));
         sections.add(new CarSection(appraisal, wording).section());
         new HealthSections(appraisal, wording).inFull().ifPresent(sections::add);
+        if (appraisal.health().missing().contains(TestKind.LEAKDOWN) || leakDownRead(appraisal)) {
+            sections.add(new TdcSection(appraisal.session().profile()).section());
+        }
         new TuneUpSection(appraisal, wording).section().ifPresent(sections::add);
         new DynoSection(appraisal, wording).section().ifPresent(sections::add);
         new ChangesSections(appraisal, wording).inFull().ifPresent(sections::add);
         new WorthSection(appraisal, wording).section().ifPresent(sections::add);
         sections.add(new MethodsSection(appraisal).section());
         return sections;
+    }
+
+    private static boolean leakDownRead(Appraisal appraisal) {
+        return appraisal.session().readings().stream().anyMatch(reading -> reading.test() == TestKind.LEAKDOWN);
     }
 
     private static List<String> foot(Appraisal appraisal, Wording wording) {

@@ -111,6 +111,8 @@ record Wording(Figures figures) {
         made.station().ifPresent(station -> words.add("air " + typed(station)));
         made.gauge().ifPresent(words::add);
         made.gaugeStep().ifPresent(step -> words.add("gauge in steps of " + typed(step)));
+        made.oil().ifPresent(oil -> words.add(typed(oil) + " of oil"));
+        made.who().ifPresent(who -> words.add("read by " + who));
         return String.join(", ", words);
     }
 

@@ -1,9 +1,12 @@
 package org.pullproof.ui;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.function.BiConsumer;
 import org.pullproof.advice.Cautions;
 import org.pullproof.app.Toolbox;
+import org.pullproof.health.TestKind;
 import org.pullproof.ui.changes.ChangesSheet;
 import org.pullproof.ui.changes.ChangesViewModel;
 import org.pullproof.ui.dynoday.DeskDynoActs;
@@ -11,9 +14,12 @@ import org.pullproof.ui.dynoday.DynoDaySheet;
 import org.pullproof.ui.dynoday.DynoDayViewModel;
 import org.pullproof.ui.dynoday.PullFileChooser;
 import org.pullproof.ui.health.DeskHealthActs;
+import org.pullproof.ui.health.FenderCautions;
+import org.pullproof.ui.health.FenderViewModel;
 import org.pullproof.ui.health.HealthSheet;
 import org.pullproof.ui.health.HealthViewModel;
 import org.pullproof.ui.health.SheetReadingRules;
+import org.pullproof.ui.health.TdcViewModel;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
 import org.pullproof.ui.worth.DeskMoneyActs;
@@ -27,12 +33,22 @@ public final class MeasuringSheets {
     private final Toolbox tools;
     private final Cautions cautions;
     private final PullFileChooser chooser;
+    private final BiConsumer<SessionViewModel, TestKind> tally;
     private final Clock clock;
 
-    public MeasuringSheets(Toolbox tools, Cautions cautions, PullFileChooser chooser, Clock clock) {
+    /**
+     * @param tally saves the printed blank of a test
+     */
+    public MeasuringSheets(
+            Toolbox tools,
+            Cautions cautions,
+            PullFileChooser chooser,
+            BiConsumer<SessionViewModel, TestKind> tally,
+            Clock clock) {
         this.tools = tools;
         this.cautions = cautions;
         this.chooser = chooser;
+        this.tally = tally;
         this.clock = clock;
     }
 
@@ -43,8 +59,15 @@ public final class MeasuringSheets {
 
     private Sheet health(SessionViewModel session) {
         SheetReadingRules rules = new SheetReadingRules(() -> session.session().profile(), clock);
-        DeskHealthActs acts = new DeskHealthActs(tools.recordReading(), tools.removeReading());
-        return new HealthSheet(new HealthViewModel(session, rules, acts), cautions::of);
+        DeskHealthActs acts = new DeskHealthActs(tools.recordReading(), tools.correctReading(), tools.removeReading());
+        FenderViewModel fender = new FenderViewModel(
+                session, rules, acts, tools.oddReading(), FenderCautions.of(cautions), () -> LocalDate.now(clock));
+        return new HealthSheet(
+                new HealthViewModel(session, rules, acts),
+                fender,
+                new TdcViewModel(session, cautions.of("air-in-cylinder")),
+                cautions::of,
+                test -> tally.accept(session, test));
     }
 
     private Sheet dynoDay(SessionViewModel session) {

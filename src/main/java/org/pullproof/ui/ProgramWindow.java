@@ -216,21 +216,32 @@ final class ProgramWindow {
                 tools.desk()::redo,
                 (open, figures) -> tools.appraise().of(open, figures));
         SessionViewModel model = new SessionViewModel(loaded.open(), loaded.appraisal(), services, runner, look, clock);
-        ReportSaver report = new ReportSaver(tools.makeReport(), runner, scene::getWindow);
-        MainView view = new MainView(model, sheets(model), () -> report.save(model));
+        PaperSaver paper = new PaperSaver(tools.makeReport(), runner, scene::getWindow);
+        Runnable report = () -> saveReport(paper, model);
+        MainView view = new MainView(model, sheets(model, paper), report);
         shown = Optional.of(model);
-        keys = Optional.of(new Keys(view, model, () -> report.save(model)));
+        keys = Optional.of(new Keys(view, model, report));
         root(view, loaded.open().session().car().name() + " – Pullproof");
         view.focusSheet();
         loaded.open().problems().stream().findFirst().ifPresent(problem -> model.say(problem.toString()));
         prefer(preferences -> preferences.withOpened(loaded.open().folder()));
     }
 
-    private List<Sheet> sheets(SessionViewModel model) {
+    private void saveReport(PaperSaver paper, SessionViewModel model) {
+        Appraisal appraisal = model.appraisal();
+        paper.save(
+                model,
+                "The report",
+                "report",
+                (format, on) -> tools.makeReport().bytes(appraisal, format, on));
+    }
+
+    private List<Sheet> sheets(SessionViewModel model, PaperSaver paper) {
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new CarSheet(new CarViewModel(model, tools.setFacts(), tools.chooseProfile(), profiles())));
         sheets.add(new TuneUpSheet(new TuneUpViewModel(model, tools.tickStep(), tools.recordPlug(), clock)));
-        sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, clock).of(model));
+        TallySaver tally = new TallySaver(tools.makeTally(), paper);
+        sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, tally::save, clock).of(model));
         return sheets;
     }
 }

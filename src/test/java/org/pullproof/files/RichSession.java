@@ -118,7 +118,9 @@ final class RichSession {
                 Optional.of(Quantity.of("210", Unit.RPM)),
                 Optional.of(Quantity.of("98.20", Unit.KPA)),
                 Optional.of("the old brass one"),
-                Optional.of(psi("2")));
+                Optional.of(psi("2")),
+                Optional.of(Quantity.of("5", Unit.ML)),
+                Optional.of("A. Friend"));
     }
 
     private static Quantity psi(String figure) {

@@ -48,6 +48,28 @@ class ReadingSheetTest {
     }
 
     @Test
+    void aWetReadingKeepsItsOilAndWhoReadIt() {
+        Conditions how = one("test,cylinder,value,oil,who", "compression-wet,3,165psi,5mL,A. Friend")
+                .conditions();
+        assertThat(how.oil().orElseThrow().in(Unit.ML)).isEqualTo(5);
+        assertThat(how.who()).hasValue("A. Friend");
+    }
+
+    @Test
+    void oilBelongsToAWetReading() {
+        assertThat(problem("test,cylinder,value,oil", "compression-dry,3,158psi,5mL")
+                        .column())
+                .isEqualTo("oil");
+    }
+
+    @Test
+    void moreOilThanACylinderTakesIsRefused() {
+        assertThat(problem("test,cylinder,value,oil", "compression-wet,3,158psi,60mL")
+                        .message())
+                .contains("0.5 to 50 mL");
+    }
+
+    @Test
     void anEmptyCellIsNotRecorded() {
         assertThat(one("test,cylinder,value,strokes,throttle", "compression-dry,3,158psi,,")
                         .conditions())

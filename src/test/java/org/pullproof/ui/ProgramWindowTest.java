@@ -106,6 +106,51 @@ class ProgramWindowTest {
     }
 
     @Test
+    void aRunOfCompressionIsTypedAtTheFenderByKeysAloneAndIsOnTheDisk(FxRobot robot) throws Exception {
+        openDemo(robot);
+        Path folder = config.resolve("demo-sessions/grey-coupe");
+        int before = tools.desk().open(folder).session().readings().size();
+        control(robot, KeyCode.DIGIT2);
+        robot.type(KeyCode.F2);
+        robot.write("7").type(KeyCode.ENTER);
+        robot.write("158").type(KeyCode.ENTER);
+        robot.write("612").type(KeyCode.ENTER);
+        robot.type(KeyCode.LEFT).write("162").type(KeyCode.ENTER);
+        robot.write("155").type(KeyCode.ENTER);
+        robot.write("92").type(KeyCode.ENTER);
+        robot.write("r94").type(KeyCode.ENTER);
+
+        until(() -> readings(folder) == before + 5);
+        robot.type(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(answer(robot)).isNotEmpty();
+    }
+
+    private int readings(Path folder) {
+        try {
+            return tools.desk().open(folder).session().readings().size();
+        } catch (org.pullproof.files.BadFileException unreadable) {
+            throw new AssertionError(unreadable);
+        }
+    }
+
+    @Test
+    void theTdcGuideIsTurnedByEnterAndLeftByEscape(FxRobot robot) throws TimeoutException {
+        openDemo(robot);
+        control(robot, KeyCode.DIGIT2);
+
+        robot.type(KeyCode.F3).type(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(answer(robot)).startsWith("Cylinder 8 is at TDC. For 4, turn the crank 90°");
+        robot.type(KeyCode.LEFT);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(answer(robot)).startsWith("Cylinder 1 is at TDC.");
+        robot.type(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(answer(robot)).startsWith("Sound.");
+    }
+
+    @Test
     void ownCarIsBegunByKeysAlone(FxRobot robot) throws TimeoutException {
         control(robot, KeyCode.N);
         robot.write("red car");

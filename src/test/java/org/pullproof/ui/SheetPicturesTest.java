@@ -66,6 +66,68 @@ class SheetPicturesTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        "v6-odd-fire-90, 6, 1280, 800, false",
+        "v6-odd-fire-90, 6, 1280, 800, true",
+        "v6-odd-fire-90, 6, 1280, 720, false",
+        "v6-odd-fire-90, 6, 1920, 1080, false",
+        "i4-coil-on-plug, 3, 1280, 800, false",
+        "i4-coil-on-plug, 3, 1280, 800, true",
+        "i4-coil-on-plug, 3, 1920, 1080, false",
+        "v12-coil-on-plug, 1, 1280, 800, false",
+        "flat4-distributor, 2, 1280, 800, false"
+    })
+    void tdcGuide(String profile, int cylinder, double width, double height, boolean night) {
+        SessionViewModel model = SheetFixture.model(engine(profile), UiFixture::appraise);
+        picture("tdc-" + profile, model, HealthPictures.tdc(model, cylinder), width, height, night);
+    }
+
+    private static OpenSession engine(String profile) {
+        return UiFixture.after(
+                UiFixture.open(), new Edit("Engine", now -> now.withProfile(SheetFixture.profile(profile))));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "COMPRESSION_DRY, 1280, 800, false",
+        "COMPRESSION_DRY, 1280, 800, true",
+        "COMPRESSION_DRY, 1280, 720, false",
+        "COMPRESSION_DRY, 1920, 1080, false",
+        "BALANCE, 1280, 800, false",
+        "LEAKDOWN, 1280, 800, false",
+        "PLUG, 1280, 800, false"
+    })
+    void fenderModeBeforeTheFirstReading(TestKind test, double width, double height, boolean night) {
+        SessionViewModel model = SheetFixture.model(UiFixture.open(), UiFixture::appraise);
+        picture("fender-before-" + test.key(), model, HealthPictures.fenderBefore(model, test), width, height, night);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "COMPRESSION_DRY, '158 162 155 160 157 92', 1280, 800, false",
+        "COMPRESSION_DRY, '158 162 155 160 157 92', 1280, 800, true",
+        "COMPRESSION_DRY, '158 162 155 160 157 92', 1280, 720, false",
+        "COMPRESSION_DRY, '158 162 155 160 157 92', 1920, 1080, false",
+        "COMPRESSION_DRY, '158 162 155 160 157 92', 1920, 1080, true",
+        "LEAKDOWN, '8 E 93', 1280, 800, false",
+        "LEAKDOWN, '8 E', 1280, 800, true",
+        "PLUG, '1 1 5', 1280, 800, false",
+        "BALANCE, '62 58', 1280, 720, false"
+    })
+    void fenderMode(TestKind test, String figures, double width, double height, boolean night) {
+        SessionViewModel model = SheetFixture.model(UiFixture.open(), UiFixture::appraise);
+        Sheet sheet = HealthPictures.fenderTyped(model, test, figures.split(" ", -1));
+        picture("fender-" + test.key() + figures.length(), model, sheet, width, height, night);
+    }
+
+    @Test
+    void fenderModeOfTwelveCylinders() {
+        SessionViewModel model = SheetFixture.model(engine("v12-coil-on-plug"), UiFixture::appraise);
+        Sheet sheet = HealthPictures.fenderTyped(model, TestKind.COMPRESSION_DRY, "158", "162");
+        picture("fender-v12", model, sheet, 1280, 800, false);
+    }
+
+    @ParameterizedTest
     @CsvSource({"1280, 800, false", "1280, 800, true", "1280, 720, false", "1920, 1080, false"})
     void dynoDay(double width, double height, boolean night) {
         SessionViewModel model = SheetFixture.model(DynoFixture.open(), DynoFixture::appraise);

@@ -1,6 +1,7 @@
 package org.pullproof.health.leakdown;
 
 import org.pullproof.engine.CrankGeometry;
+import org.pullproof.engine.Geometry;
 
 /**
  * How hard the air of a leak-down test turns the crank when the piston is not at top dead centre.
@@ -9,6 +10,10 @@ import org.pullproof.engine.CrankGeometry;
  * @param boreMetre bore in m
  */
 public record CrankPush(CrankGeometry crank, double boreMetre) {
+
+    public static CrankPush of(Geometry geometry) {
+        return new CrankPush(CrankGeometry.of(geometry), geometry.boreMetre());
+    }
 
     /**
      * Returns the torque on the crank in N·m; positive turns it away from top dead centre in the direction of the angle.

@@ -43,7 +43,8 @@ public record LeakReading(
                 .findFirst();
     }
 
-    private static OptionalDouble percent(Reading.Leakdown reading) {
+    /** Leakage in percent; empty for a zone, or a pressure behind the restrictor without the supply. */
+    public static OptionalDouble percent(Reading.Leakdown reading) {
         if (reading.value() instanceof Reading.Leak.Percentage share) {
             return OptionalDouble.of(share.share().si() * 100);
         }

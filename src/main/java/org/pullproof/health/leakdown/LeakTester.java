@@ -60,6 +60,11 @@ public record LeakTester(double supply, double restrictorArea, double surroundin
         return withRestrictor(REFERENCE_SUPPLY, diameter, surroundings);
     }
 
+    /** The supply of the reference tester, Pa over the surroundings: 80 psi, FAA AC 43.13-1B change 1 [P]. */
+    public static double referenceSupply() {
+        return REFERENCE_SUPPLY;
+    }
+
     /** Diameter of the restrictor in m. */
     public double restrictorDiameter() {
         return Math.sqrt(restrictorArea * 4 / Math.PI);

@@ -1,8 +1,11 @@
 package org.pullproof.ui.health;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.pullproof.health.AirPlace;
+import org.pullproof.health.RunField;
 import org.pullproof.health.TestKind;
 import org.pullproof.units.Shown;
 import org.pullproof.units.Unit;
@@ -20,7 +23,12 @@ public enum EntryColumn {
     SUPPLY("supply", "Supply"),
     ORIFICE("orifice", "Orifice"),
     CRANKING_VOLTS("crankingVolts", "Cranking"),
+    CRANKING_RPM("crankingRpm", "Cranking speed"),
+    STATION("station", "Station pressure"),
     GAUGE("gauge", "Gauge"),
+    GAUGE_STEP("gaugeStep", "Step of the gauge"),
+    OIL("oil", "Oil"),
+    WHO("who", "Read by"),
     ROUND("round", "Round"),
     NOTE("note", "Note");
 
@@ -56,6 +64,14 @@ public enum EntryColumn {
         };
     }
 
+    /** The column in which what is told of a run stands. */
+    public static EntryColumn of(RunField field) {
+        return Arrays.stream(values())
+                .filter(column -> column.key.equals(field.key()))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** Whether it is read anew at each cylinder; the others tell how a run of readings is made and stay. */
     public boolean eachTime() {
         return switch (this) {
@@ -71,9 +87,7 @@ public enum EntryColumn {
             case PLUGS -> List.of("all-out", "one-out");
             case ENGINE -> List.of("hot", "warm", "cold");
             case AIR ->
-                java.util.stream.Stream.concat(
-                                java.util.Arrays.stream(AirPlace.values()).map(AirPlace::key),
-                                java.util.stream.Stream.of("none"))
+                Stream.concat(Arrays.stream(AirPlace.values()).map(AirPlace::key), Stream.of("none"))
                         .toList();
             default -> List.of();
         };
@@ -86,6 +100,10 @@ public enum EntryColumn {
             case FIRST, SUPPLY -> Optional.of(Shown.COMPRESSION.unit(system));
             case ORIFICE -> Optional.of(Shown.GAP.unit(system));
             case CRANKING_VOLTS -> Optional.of(Unit.VOLT);
+            case CRANKING_RPM -> Optional.of(Unit.RPM);
+            case STATION -> Optional.of(Shown.AIR_PRESSURE.unit(system));
+            case GAUGE_STEP -> Optional.of(Shown.COMPRESSION.unit(system));
+            case OIL -> Optional.of(Unit.ML);
             default -> Optional.empty();
         };
     }

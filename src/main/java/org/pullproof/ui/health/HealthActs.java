@@ -8,6 +8,9 @@ public interface HealthActs {
     /** Adds a reading to those there are. */
     Act record(Reading reading);
 
+    /** Puts another reading in the place of a mistyped one. */
+    Act correct(Reading before, Reading after);
+
     /** Takes a reading away; undo brings it back. */
     Act remove(Reading reading);
 }

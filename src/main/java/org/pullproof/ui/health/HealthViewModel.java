@@ -145,6 +145,22 @@ public final class HealthViewModel {
                 reading.time().format(TAKEN));
     }
 
+    /** How far the great tests are: "balance 8 of 8 · compression 6 of 8 · leak-down 1 of 8". */
+    public String progress() {
+        return Stream.of(TestKind.BALANCE, TestKind.COMPRESSION_DRY, TestKind.LEAKDOWN)
+                .map(test ->
+                        test.words().replace(", dry", "") + " " + cylindersRead(test) + " of " + engine().cylinders())
+                .collect(Collectors.joining(" · "));
+    }
+
+    private long cylindersRead(TestKind test) {
+        return model.session().readings().stream()
+                .filter(reading -> reading.test() == test)
+                .map(Reading::cylinder)
+                .distinct()
+                .count();
+    }
+
     /** Whether anything was read of this engine. */
     public boolean anythingRead() {
         return !model.session().readings().isEmpty();
@@ -162,11 +178,7 @@ public final class HealthViewModel {
 
     /** How many humps of the starter current were read: "6 of 8". */
     public String starterHumps() {
-        long read = model.session().readings().stream()
-                .filter(reading -> reading.test() == TestKind.STARTER_CURRENT)
-                .map(Reading::cylinder)
-                .distinct()
-                .count();
+        long read = cylindersRead(TestKind.STARTER_CURRENT);
         return read == 0 ? Tile.NOT_MEASURED : read + " of " + engine().cylinders();
     }
 

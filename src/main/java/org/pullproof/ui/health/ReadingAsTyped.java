@@ -67,7 +67,12 @@ final class ReadingAsTyped {
                 .ifPresent(plugs -> words.add(plugs == Conditions.Plugs.ALL_OUT ? "all plugs out" : "one plug out"));
         made.engine().ifPresent(warmth -> words.add(lower(warmth)));
         made.crankingVolts().ifPresent(volts -> words.add(shown(volts)));
+        made.crankingRpm().ifPresent(speed -> words.add(shown(speed) + " cranking"));
+        made.station().ifPresent(air -> words.add("air " + shown(air)));
         made.gauge().ifPresent(gauge -> words.add("gauge " + gauge));
+        made.gaugeStep().ifPresent(step -> words.add("steps of " + shown(step)));
+        made.oil().ifPresent(oil -> words.add(shown(oil) + " of oil"));
+        made.who().ifPresent(who -> words.add("read by " + who));
         round(reading).ifPresent(words::add);
         if (!reading.note().isBlank()) {
             words.add(reading.note());

@@ -12,6 +12,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.health.LeakZone;
 import org.pullproof.health.TestKind;
+import org.pullproof.health.TestOrder;
 import org.pullproof.health.Words;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Unit;
@@ -121,18 +122,9 @@ public final class ReadingEntry {
         return cells;
     }
 
-    /**
-     * Forgets what was read at this cylinder and goes on to the next: in firing order for leak-down, because the crank is turned from
-     * one to the next, by number else.
-     */
+    /** Forgets what was read at this cylinder and goes on to the next in the order of the test. */
     void next() {
         texts.keySet().removeIf(EntryColumn::eachTime);
-        EngineProfile profile = engine.get();
-        if (test.get() == TestKind.LEAKDOWN) {
-            List<Integer> order = profile.firing().cylinders();
-            cylinder.set(order.get((order.indexOf(cylinder.get()) + 1) % order.size()));
-        } else {
-            cylinder.set(cylinder.get() % profile.cylinders() + 1);
-        }
+        cylinder.set(TestOrder.of(test.get(), engine.get()).after(cylinder.get()));
     }
 }

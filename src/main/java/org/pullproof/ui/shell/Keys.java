@@ -41,10 +41,14 @@ public final class Keys {
 
     /** Uses the key, or hands it to the sheet. */
     public void press(KeyEvent key) {
+        if (view.isCovered()) {
+            return;
+        }
         boolean used = undoOrRedo(key) || act(key);
         if (used) {
             key.consume();
         } else if (key.getCode() == KeyCode.ESCAPE) {
+            view.shown().key(key);
             model.forgetSaid();
         } else if (key.isShortcutDown() || key.isAltDown() || isFunctionKey(key) || !typing(key)) {
             view.shown().key(key);

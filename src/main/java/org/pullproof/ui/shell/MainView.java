@@ -7,6 +7,7 @@ import java.util.Optional;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Stage;
@@ -14,7 +15,7 @@ import org.pullproof.ui.parts.AnswerHead;
 import org.pullproof.units.Sentence;
 
 /** The window while a session is open: top cells, job rail, the sheet of the stage, next step, foot. */
-public final class MainView extends BorderPane {
+public final class MainView extends StackPane {
     private static final double WIDE = 1600;
     private static final double LOW = 770;
 
@@ -22,6 +23,7 @@ public final class MainView extends BorderPane {
     private final Map<Stage, Sheet> sheets = new EnumMap<>(Stage.class);
     private final AnswerHead head = new AnswerHead();
     private final ScrollPane body = new ScrollPane();
+    private final BorderPane frame = new BorderPane();
     private final Rail rail;
     private final NextStepPane next;
 
@@ -34,11 +36,13 @@ public final class MainView extends BorderPane {
         sheets.forEach(sheet -> this.sheets.put(sheet.stage(), sheet));
         this.rail = new Rail(model);
         this.next = new NextStepPane(model, this::doNextStep);
-        setTop(new TopBar(model, report));
-        setLeft(rail);
-        setCenter(sheetFrame());
-        setRight(next);
-        setBottom(new VBox(new SaidOnce(model), new Foot(model)));
+        frame.setTop(new TopBar(model, report));
+        frame.setLeft(rail);
+        frame.setCenter(sheetFrame());
+        frame.setRight(next);
+        frame.setBottom(new VBox(new SaidOnce(model), new Foot(model)));
+        getChildren().setAll(frame);
+        sheets.forEach(sheet -> sheet.page().addListener((of, before, after) -> showPage()));
         model.appraisalProperty().addListener((of, before, after) -> showAnswer());
         model.stageProperty().addListener((of, before, after) -> showSheet());
         widthProperty().addListener((of, before, after) -> fitSize());
@@ -58,7 +62,7 @@ public final class MainView extends BorderPane {
     }
 
     private void showSheet() {
-        showAnswer();
+        showPage();
         Sheet sheet = sheet();
         VBox padded = new VBox(sheet.node());
         VBox.setVgrow(sheet.node(), Priority.ALWAYS);
@@ -75,7 +79,29 @@ public final class MainView extends BorderPane {
 
     private void showAnswer() {
         Stage stage = model.stageProperty().get();
-        head.show(stage.question(), answer(model.appraisal(), stage));
+        if (sheet().page().getValue() instanceof SheetPage.Headed own) {
+            head.show(own.question(), own.answer());
+        } else {
+            head.show(stage.question(), answer(model.appraisal(), stage));
+        }
+    }
+
+    /** A page of the whole window hides everything else, so the keyboard cannot get there. */
+    private void showPage() {
+        showAnswer();
+        boolean whole = isCovered();
+        frame.setVisible(!whole);
+        if (sheet().page().getValue() instanceof SheetPage.Whole page) {
+            getChildren().setAll(frame, page.node());
+            page.node().requestFocus();
+        } else {
+            getChildren().setAll(frame);
+        }
+    }
+
+    /** Whether a page of the whole window has the keyboard to itself. */
+    boolean isCovered() {
+        return sheet().page().getValue() instanceof SheetPage.Whole;
     }
 
     private static Sentence answer(Appraisal appraisal, Stage stage) {

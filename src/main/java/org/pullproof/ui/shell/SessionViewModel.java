@@ -214,6 +214,16 @@ public final class SessionViewModel {
         return open.get();
     }
 
+    /** The session as last written. */
+    public ReadOnlyObjectProperty<OpenSession> openProperty() {
+        return open.getReadOnlyProperty();
+    }
+
+    /** Whether something is still being done to the session. */
+    public boolean isActing() {
+        return acting || !waiting.isEmpty();
+    }
+
     public Look look() {
         return look;
     }

@@ -1,5 +1,7 @@
 package org.pullproof.ui.shell;
 
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.input.KeyEvent;
 import org.pullproof.advice.Stage;
@@ -13,6 +15,11 @@ public interface Sheet {
 
     /** The same node every time. */
     Node node();
+
+    /** The page it shows now. */
+    default ObservableValue<SheetPage> page() {
+        return new ReadOnlyObjectWrapper<SheetPage>(new SheetPage.Own()).getReadOnlyProperty();
+    }
 
     /**
      * A key pressed anywhere in the window while this sheet is open; letters alone arrive only while no text is being typed.

@@ -8,9 +8,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -26,6 +28,7 @@ import org.pullproof.session.Edit;
 import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.UiFixture;
 import org.pullproof.ui.shell.SessionViewModel;
+import org.pullproof.ui.shell.SheetPage;
 import org.pullproof.units.Figures;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -33,16 +36,25 @@ import org.testfx.framework.junit5.Start;
 
 @ExtendWith({HeadlessFx.class, ApplicationExtension.class})
 class HealthSheetTest {
+    private final AtomicReference<org.pullproof.health.TestKind> printed = new AtomicReference<>();
     private VBox page;
     private HealthViewModel model;
     private SessionViewModel session;
+    private FenderViewModel fender;
+    private HealthSheet sheet;
 
     @Start
     void open(Stage stage) {
         session = SheetFixture.model(UiFixture.open(), HealthSheetTest::appraise);
         model = new HealthViewModel(session, HealthViewModelTest.rules(), new TypedReadings());
         model.entry().testProperty().set(org.pullproof.health.TestKind.COMPRESSION_DRY);
-        HealthSheet sheet = new HealthSheet(model, test -> List.of("Fuel and ignition off."));
+        fender = HealthPictures.fender(session);
+        sheet = new HealthSheet(
+                model,
+                fender,
+                HealthPictures.tdcModel(session),
+                test -> List.of("Fuel and ignition off."),
+                printed::set);
         page = new VBox(sheet.node());
         Scene scene = new Scene(page, 828, 600);
         scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");
@@ -136,6 +148,37 @@ class HealthSheetTest {
 
         assertThat(page.lookupAll(".tile")).hasSize(4);
         assertThat(model.entry().cylinderProperty().get()).isEqualTo(1);
+    }
+
+    @Test
+    void f4AsksForTheTallySheetOfTheTestBeingTyped(FxRobot robot) {
+        robot.interact(() -> sheet.key(key(KeyCode.F4)));
+
+        assertThat(printed).hasValue(org.pullproof.health.TestKind.COMPRESSION_DRY);
+    }
+
+    @Test
+    void f2TakesTheWholeWindowAndLeavingGivesItBack(FxRobot robot) {
+        robot.interact(() -> sheet.key(key(KeyCode.F2)));
+        assertThat(sheet.page().getValue()).isInstanceOf(SheetPage.Whole.class);
+
+        robot.interact(fender::leave);
+
+        assertThat(sheet.page().getValue()).isInstanceOf(SheetPage.Own.class);
+    }
+
+    @Test
+    void f3ShowsTheGuideUnderAQuestionOfItsOwn(FxRobot robot) {
+        robot.interact(() -> sheet.key(key(KeyCode.F3)));
+
+        assertThat(sheet.page().getValue())
+                .isInstanceOfSatisfying(
+                        SheetPage.Headed.class,
+                        page -> assertThat(page.answer().plain()).startsWith("Cylinder 1 is at TDC."));
+    }
+
+    private static KeyEvent key(KeyCode code) {
+        return new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, false, false);
     }
 
     private long figures(String figure) {

@@ -19,6 +19,15 @@ final class TypedReadings implements HealthActs {
     }
 
     @Override
+    public Act correct(Reading before, Reading after) {
+        return open -> UiFixture.after(open, new Edit("Correct a reading", session -> {
+            List<Reading> changed = new ArrayList<>(session.readings());
+            changed.set(changed.lastIndexOf(before), after);
+            return session.withReadings(changed);
+        }));
+    }
+
+    @Override
     public Act remove(Reading reading) {
         return open -> UiFixture.after(open, new Edit("Remove a reading", session -> {
             List<Reading> shorter = new ArrayList<>(session.readings());

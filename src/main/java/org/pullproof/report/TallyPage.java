@@ -1,0 +1,61 @@
+package org.pullproof.report;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import org.pullproof.drawing.Drawing;
+
+/**
+ * What the template of a tally sheet is filled with. Boxes are as high as one page lets them be.
+ *
+ * @param sheet what it says
+ * @param css its style
+ * @param svg paints its drawing
+ */
+public record TallyPage(TallySheet sheet, String css, SvgPainter svg) {
+    private static final String TEMPLATES = "org.pullproof.report.template";
+
+    /** Height that boxes share on Letter, the lower of the two papers, px. */
+    private static final int ROOM = 470;
+
+    private static final int HIGHEST = 64;
+    private static final int STRIP = 80;
+
+    /** The blank as one HTML file that needs nothing beside it. */
+    public static String html(TallySheet sheet) {
+        Palette palette = Palette.paper();
+        return new TallyPage(sheet, Stylesheet.screen(palette), new SvgPainter(palette)).xhtml();
+    }
+
+    /** The blank as the bytes of a PDF file. */
+    public static byte[] pdf(TallySheet sheet, Paper paper) {
+        Palette palette = Palette.print();
+        return PdfReport.ofPage(
+                new TallyPage(sheet, Stylesheet.paper(palette, paper), new SvgPainter(palette)).xhtml());
+    }
+
+    /** A drawing as an element; its words are escaped already. */
+    public String paint(Drawing drawing) {
+        return svg.paint(drawing);
+    }
+
+    /** Height of a box, px. */
+    public int boxHeight() {
+        int room = ROOM - (sheet.picture().isPresent() ? STRIP : 0);
+        return Math.min(HIGHEST, room / sheet.rows().size());
+    }
+
+    /** Width of a column, percent. */
+    public int width(TallySheet.Column column) {
+        int whole = sheet.columns().stream().mapToInt(TallySheet.Column::share).sum();
+        return 100 * column.share() / whole;
+    }
+
+    private String xhtml() {
+        TemplateEngine engine =
+                TemplateEngine.createPrecompiled(null, ContentType.Html, TallyPage.class.getClassLoader(), TEMPLATES);
+        StringOutput out = new StringOutput();
+        engine.render("tally.jte", this, out);
+        return out.toString();
+    }
+}
