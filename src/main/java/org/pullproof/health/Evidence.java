@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -98,6 +99,21 @@ record Evidence(
         return elevation.stream()
                 .map(metres -> StandardAtmosphere.pressureAt(metres).pascal())
                 .findFirst();
+    }
+
+    /**
+     * Dry readings that the fault model weighs: it allows for the count of strokes, so only what was read with another throttle,
+     * other plugs or another gauge than the rest is left out; if no reading was made well, all are weighed.
+     */
+    SortedMap<Integer, Reading.Compression> weighedDry() {
+        SortedMap<Integer, Reading.Compression> anyStrokes = new TreeMap<>();
+        dry.forEach((cylinder, reading) -> anyStrokes.put(cylinder, reading.withoutStrokes()));
+        Set<Integer> alike = Comparison.of(anyStrokes).alike().keySet();
+        SortedMap<Integer, Reading.Compression> weighed = new TreeMap<>(dry);
+        if (!alike.isEmpty()) {
+            weighed.keySet().retainAll(alike);
+        }
+        return weighed;
     }
 
     /** Whether the pressure of the air at a dry reading comes from the elevation and not from a barometer. */

@@ -67,6 +67,11 @@ public sealed interface Reading {
             first.ifPresent(pressure -> pressure.requireDimension(Dimension.PRESSURE));
         }
 
+        /** This with the count of strokes not recorded. */
+        Compression withoutStrokes() {
+            return new Compression(cylinder, wet, gauge, first, round, conditions.withoutStrokes(), time, note);
+        }
+
         @Override
         public TestKind test() {
             return wet ? TestKind.COMPRESSION_WET : TestKind.COMPRESSION_DRY;
