@@ -102,8 +102,8 @@ record Evidence(
     }
 
     /**
-     * Dry readings that the fault model weighs: it allows for the count of strokes, so only what was read with another throttle,
-     * other plugs or another gauge than the rest is left out; if no reading was made well, all are weighed.
+     * Dry readings that the fault model weighs: it allows for the count of strokes and for blunders, so only what was read with
+     * another throttle, other plugs or another gauge than the rest is left out; if no reading was made well, all are weighed.
      */
     SortedMap<Integer, Reading.Compression> weighedDry() {
         SortedMap<Integer, Reading.Compression> anyStrokes = new TreeMap<>();

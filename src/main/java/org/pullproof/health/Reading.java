@@ -67,9 +67,9 @@ public sealed interface Reading {
             first.ifPresent(pressure -> pressure.requireDimension(Dimension.PRESSURE));
         }
 
-        /** This with the count of strokes not recorded. */
+        /** This with neither first stroke nor count of strokes recorded. */
         Compression withoutStrokes() {
-            return new Compression(cylinder, wet, gauge, first, round, conditions.withoutStrokes(), time, note);
+            return new Compression(cylinder, wet, gauge, Optional.empty(), round, conditions.withoutStrokes(), time, note);
         }
 
         @Override

@@ -92,20 +92,67 @@ final class CylinderAlone {
         return chances(joint.likelihood(cylinder));
     }
 
-    /** p′ of every candidate, with another likelihood of this cylinder on the same grids; idle parts unchanged. */
+    /** p′ of every candidate, with another likelihood of this cylinder on the same grids. */
     Map<Candidate, Double> chances(CylinderLikelihood changed) {
+        return chances(changed, joint.likelihoods().grid(), waysOf(changed));
+    }
+
+    /** p′ of one candidate; only what it needs of the likelihood is computed. */
+    double chance(Candidate candidate, CylinderLikelihood changed) {
+        List<Way> own = waysOf(changed).stream()
+                .filter(way -> way.candidate().equals(candidate))
+                .toList();
+        return chances(changed, joint.likelihoods().grid(), own).getOrDefault(candidate, 0.0);
+    }
+
+    private List<Way> waysOf(CylinderLikelihood changed) {
+        Table before = joint.likelihood(cylinder).lefts();
+        return changed.lefts().equals(before) ? ways : ways(changed.lefts());
+    }
+
+    private Map<Candidate, Double> chances(CylinderLikelihood changed, Grid grid, List<Way> some) {
         Map<Candidate, Double> chances = new LinkedHashMap<>();
-        Grid grid = joint.likelihoods().grid();
-        for (Way way : ways) {
-            add(chances, way, changed, Chance.dot(changed.compression(way.branch(), grid), way.byCell()));
+        for (Way way : some) {
+            double sum = Chance.dot(changed.compression(way.branch(), grid), way.byCell());
+            chances.merge(way.candidate(), before(way, changed) * sum, Double::sum);
         }
         return chances;
     }
 
-    private void add(Map<Candidate, Double> chances, Way way, CylinderLikelihood changed, double sum) {
+    /** Prior, weight of the branch and factor of looks: all that multiplies the sum over cells. */
+    double before(Way way, CylinderLikelihood changed) {
         Fault fault = way.branch().fault();
         boolean alone = fault != Fault.GASKET_NEIGHBOUR;
         double prior = alone ? joint.prior().of(cylinder, fault) * way.branch().weight() : 1;
-        chances.merge(way.candidate(), prior * changed.factor(fault) * sum, Double::sum);
+        return prior * changed.factor(fault);
+    }
+
+    /** p′ where oil may work in ways that no reading has told yet: every cell is parted by p(w). */
+    Map<Candidate, Double> chancesWithOil(CylinderLikelihood changed, Grid withOil) {
+        Grid grid = joint.likelihoods().grid();
+        if (grid.cells() == withOil.cells()) {
+            return chances(changed);
+        }
+        List<Way> parted = ways.stream()
+                .map(way -> new Way(way.candidate(), way.branch(), parted(way.byCell(), withOil)))
+                .toList();
+        return chances(changed, withOil, parted);
+    }
+
+    private static double[] parted(double[] byCell, Grid withOil) {
+        int oilWays = withOil.oilWays().size();
+        double[] parts = new double[byCell.length * oilWays];
+        for (int i = 0; i < parts.length; i++) {
+            parts[i] = byCell[i / oilWays] * withOil.oilWays().get(i % oilWays).weight();
+        }
+        return parts;
+    }
+
+    List<Way> ways() {
+        return ways;
+    }
+
+    CylinderLikelihood likelihood() {
+        return joint.likelihood(cylinder);
     }
 }

@@ -2,6 +2,7 @@ package org.pullproof.health.faults;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.IntFunction;
 import org.pullproof.health.faults.Hypotheses.Branch;
 
 /**
@@ -16,10 +17,25 @@ import org.pullproof.health.faults.Hypotheses.Branch;
 record CylinderLikelihood(
         Table chambers, Table outlets, Table lefts, Map<Fault, Double> factors) {
 
-    /** Rows of numbers. */
-    record Table(java.util.List<double[]> rows) {
+    /** Rows of numbers, each made when first asked for: most questions need few of them. Not for several threads. */
+    static final class Table {
+        private final double[][] rows;
+        private final IntFunction<double[]> maker;
+
+        Table(int rows, IntFunction<double[]> maker) {
+            this.rows = new double[rows][];
+            this.maker = maker;
+        }
+
+        int rows() {
+            return rows.length;
+        }
+
         double[] row(int index) {
-            return rows.get(index);
+            if (rows[index] == null) {
+                rows[index] = maker.apply(index);
+            }
+            return rows[index];
         }
     }
 

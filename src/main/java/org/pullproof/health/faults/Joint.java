@@ -69,7 +69,7 @@ final class Joint {
     /** S_i. */
     private double[] sum(int i) {
         CylinderLikelihood cylinder = cylinders.get(i);
-        double[][] byLeft = new double[cylinder.lefts().rows().size()][];
+        double[][] byLeft = new double[cylinder.lefts().rows()][];
         for (int b = 0; b < branches.size(); b++) {
             Branch branch = branches.get(b);
             if (branch.fault() != Fault.GASKET_NEIGHBOUR) {

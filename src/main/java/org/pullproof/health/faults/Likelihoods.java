@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.pullproof.health.faults.CylinderLikelihood.Table;
 
 /** Makes the likelihoods of cylinders on the grids of one engine. */
@@ -39,13 +40,6 @@ final class Likelihoods {
         return new Likelihoods(this, grid.withOil(flat), balance);
     }
 
-    /** These on a grid of balance that was not read before. */
-    Likelihoods withUnreadBalance() {
-        return balance.used()
-                ? this
-                : new Likelihoods(this, grid, BalanceGrid.unread(constants.balance()));
-    }
-
     Grid grid() {
         return grid;
     }
@@ -69,17 +63,21 @@ final class Likelihoods {
     Table chambers(CylinderReadings readings, Set<Part> sure) {
         CompressionLikelihood compression =
                 new CompressionLikelihood(readings, grid, tables, firstShift, constants, sure);
-        return new Table(hypotheses.chambers().stream().map(compression::of).toList());
+        return table(hypotheses.chambers(), compression::of);
     }
 
     Table outlets(Optional<Leak> leak, boolean sure) {
         LeakLikelihood likelihood = new LeakLikelihood(leak, grid, tables, constants, sure);
-        return new Table(hypotheses.outlets().stream().map(likelihood::of).toList());
+        return table(hypotheses.outlets(), likelihood::of);
     }
 
     Table lefts(Optional<Drops> drops, boolean sure) {
         BalanceLikelihood likelihood = new BalanceLikelihood(drops, balance, constants.balance(), sure);
-        return new Table(hypotheses.lefts().stream().map(likelihood::of).toList());
+        return table(hypotheses.lefts(), likelihood::of);
+    }
+
+    private static <T> Table table(List<T> of, Function<T, double[]> likelihood) {
+        return new Table(of.size(), index -> likelihood.apply(of.get(index)));
     }
 
     /** What the plug's look and further tests make of each fault. */
@@ -101,6 +99,10 @@ final class Likelihoods {
             case BALANCE -> before.withLefts(lefts(balance.used() ? readings.drops() : Optional.empty(), sure));
             case PLUG, LASH, COIL_SWAP, BORESCOPE, RUNNING -> before.withFactors(factors(readings));
         };
+    }
+
+    Hypotheses.Outlet outlet(Hypotheses.Branch branch) {
+        return hypotheses.outlets().get(branch.outlet());
     }
 
     List<Hypotheses.Branch> branches() {
