@@ -35,11 +35,13 @@ import org.pullproof.changes.ChangeJudge;
 import org.pullproof.cli.Commands;
 import org.pullproof.dyno.DynoAssessor;
 import org.pullproof.files.CsvFile;
+import org.pullproof.files.FaultConstantsFile;
 import org.pullproof.files.HealthLimitsFile;
 import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.HealthAssessor;
+import org.pullproof.health.faults.FaultModel;
 import org.pullproof.tuneup.TuneUpAssessor;
 import org.pullproof.ui.WindowLauncher;
 import org.pullproof.weather.AirCheck;
@@ -103,9 +105,12 @@ public final class Main {
         PullFileReader pullReader = new PullFileReader(new CsvFile());
         SessionDesk desk = new SessionDesk(pullReader);
         Correction correction = new Correction();
-        HealthAssessor health = new HealthAssessor(new HealthLimitsFile().read());
-        DynoAssessor dyno = new DynoAssessor(correction);
         TradeFiles trade = new TradeFiles();
+        HealthAssessor health = new HealthAssessor(
+                new HealthLimitsFile().read(),
+                new FaultModel(new FaultConstantsFile().read()),
+                trade.testCosts());
+        DynoAssessor dyno = new DynoAssessor(correction);
         ReadAir readAir = new ReadAir(new AirCheck(), correction);
         return new Toolbox(
                 new ProfileShelf(home.resolve("profiles")),

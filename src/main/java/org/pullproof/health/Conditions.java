@@ -47,19 +47,6 @@ public record Conditions(
         COLD
     }
 
-    Conditions withoutStrokes() {
-        return new Conditions(
-                OptionalInt.empty(),
-                throttle,
-                plugs,
-                engine,
-                crankingVolts,
-                crankingRpm,
-                station,
-                gauge,
-                gaugeStep);
-    }
-
     /** Nothing was recorded. */
     public static Conditions notRecorded() {
         return new Conditions(

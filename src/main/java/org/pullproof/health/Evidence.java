@@ -102,13 +102,13 @@ record Evidence(
     }
 
     /**
-     * Dry readings that the fault model weighs: it allows for the count of strokes and for blunders, so only what was read with
-     * another throttle, other plugs or another gauge than the rest is left out; if no reading was made well, all are weighed.
+     * Dry readings that the fault model weighs: those that compare, and those below their own first stroke, since it allows for
+     * blunders; if none was made well (every throttle closed), all of them.
      */
     SortedMap<Integer, Reading.Compression> weighedDry() {
-        SortedMap<Integer, Reading.Compression> anyStrokes = new TreeMap<>();
-        dry.forEach((cylinder, reading) -> anyStrokes.put(cylinder, reading.withoutStrokes()));
-        Set<Integer> alike = Comparison.of(anyStrokes).alike().keySet();
+        SortedMap<Integer, Reading.Compression> lastStrokes = new TreeMap<>();
+        dry.forEach((cylinder, reading) -> lastStrokes.put(cylinder, reading.withoutFirst()));
+        Set<Integer> alike = Comparison.of(lastStrokes).alike().keySet();
         SortedMap<Integer, Reading.Compression> weighed = new TreeMap<>(dry);
         if (!alike.isEmpty()) {
             weighed.keySet().retainAll(alike);

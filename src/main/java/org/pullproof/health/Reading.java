@@ -67,14 +67,9 @@ public sealed interface Reading {
             first.ifPresent(pressure -> pressure.requireDimension(Dimension.PRESSURE));
         }
 
-        /** This with neither first stroke nor count of strokes recorded. */
-        Compression withoutStrokes() {
-            return new Compression(cylinder, wet, gauge, Optional.empty(), round, conditions.withoutStrokes(), time, note);
-        }
-
-        @Override
-        public TestKind test() {
-            return wet ? TestKind.COMPRESSION_WET : TestKind.COMPRESSION_DRY;
+        /** This with no first stroke recorded. */
+        Compression withoutFirst() {
+            return new Compression(cylinder, wet, gauge, Optional.empty(), round, conditions, time, note);
         }
     }
 

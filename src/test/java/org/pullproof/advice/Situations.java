@@ -27,6 +27,7 @@ import org.pullproof.engine.Setup;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.AirPlace;
 import org.pullproof.health.Conditions;
+import org.pullproof.health.FaultFindings;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.State;
@@ -228,7 +229,8 @@ final class Situations {
                 OptionalDouble.empty(),
                 List.of(),
                 cylinders,
-                engineSigns);
+                engineSigns,
+                FaultFindings.none());
     }
 
     private DynoFindings dyno() {

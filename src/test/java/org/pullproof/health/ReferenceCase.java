@@ -58,7 +58,7 @@ record ReferenceCase(String name, EngineProfile profile, List<Reading> readings,
     }
 
     Evidence evidence() {
-        return Evidence.of(readings, profile, java.util.OptionalDouble.empty(), Sheets.US);
+        return Evidence.of(readings, profile, car(), Sheets.US);
     }
 
     FaultPosterior posterior() {
