@@ -71,8 +71,9 @@ final class FaultWords {
                 .orElse(Candidate.of(Fault.OTHER));
         Fault fault = likeliest.fault();
         String who = "cylinder " + cylinder + " ";
-        if (chances.getOrDefault(likeliest, 0.0) >= verdicts.named()) {
-            return who + does(fault);
+        double p = chances.getOrDefault(likeliest, 0.0);
+        if (p >= verdicts.named()) {
+            return who + (p >= verdicts.settled() ? "" : "most likely ") + does(fault);
         }
         boolean family = families(chances).getOrDefault(fault.family(), 0.0) >= verdicts.named();
         return who + (family ? does(fault.family()) : "is at fault") + ", most likely: " + name(likeliest);

@@ -71,6 +71,11 @@ public sealed interface Reading {
         Compression withoutFirst() {
             return new Compression(cylinder, wet, gauge, Optional.empty(), round, conditions, time, note);
         }
+
+        @Override
+        public TestKind test() {
+            return wet ? TestKind.COMPRESSION_WET : TestKind.COMPRESSION_DRY;
+        }
     }
 
     /**
