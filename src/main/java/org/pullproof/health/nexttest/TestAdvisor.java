@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.pullproof.health.TestKind;
 import org.pullproof.health.faults.Fault;
 import org.pullproof.health.faults.FaultConstants;
@@ -51,7 +53,7 @@ public final class TestAdvisor {
     private final Map<String, Optional<Weighed>> weighed = new HashMap<>();
 
     /** What one test on one cylinder tells and is worth. */
-    record Weighed(double bits, double value) {}
+    private record Weighed(double bits, double value) {}
 
     public TestAdvisor(
             FaultPosterior posterior, FaultConstants constants, TestCosts costs, Circumstances circumstances) {
@@ -75,8 +77,13 @@ public final class TestAdvisor {
         return proposals;
     }
 
+    /** V of a test on one cylinder, in money; empty where it had it. */
+    public OptionalDouble value(int cylinder, TestKind test) {
+        return weigh(cylinder, test).stream().mapToDouble(Weighed::value).findFirst();
+    }
+
     /** Bits and money of a test on one cylinder, empty where it had it. */
-    Optional<Weighed> weigh(int cylinder, TestKind test) {
+    private Optional<Weighed> weigh(int cylinder, TestKind test) {
         return weighed.computeIfAbsent(
                 cylinder + " " + test, key -> outcomes.of(cylinder, test).map(this::weigh));
     }
@@ -95,7 +102,7 @@ public final class TestAdvisor {
 
     /** A pair is taken once, on the cylinder where the test is worth more. */
     private List<NextTest> ofFaulty() {
-        Map<Integer, NextTest> byCylinder = new java.util.TreeMap<>();
+        Map<Integer, NextTest> byCylinder = new TreeMap<>();
         cylinders(true).forEach(cylinder -> ofOne(cylinder).ifPresent(test -> byCylinder.put(cylinder, test)));
         posterior.pairs().forEach((pair, p) -> {
             if (p >= constants.verdicts().called()) {
