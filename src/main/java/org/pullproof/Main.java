@@ -107,9 +107,7 @@ public final class Main {
         Correction correction = new Correction();
         TradeFiles trade = new TradeFiles();
         HealthAssessor health = new HealthAssessor(
-                new HealthLimitsFile().read(),
-                new FaultModel(new FaultConstantsFile().read()),
-                trade.testCosts());
+                new HealthLimitsFile().read(), new FaultModel(new FaultConstantsFile().read()), trade.testCosts());
         DynoAssessor dyno = new DynoAssessor(correction);
         ReadAir readAir = new ReadAir(new AirCheck(), correction);
         return new Toolbox(

@@ -40,8 +40,9 @@ final class FaultLines {
         List<String> lines = new ArrayList<>();
         faults.pairs().stream()
                 .filter(chance -> chance.probability() >= WORTH_TELLING)
-                .forEach(chance -> lines.add("gasket between cylinders " + chance.pair().one() + " and "
-                        + chance.pair().other() + ", " + percent(chance.probability())));
+                .forEach(chance ->
+                        lines.add("gasket between cylinders " + chance.pair().one() + " and "
+                                + chance.pair().other() + ", " + percent(chance.probability())));
         faults.engineWide().stream()
                 .filter(chance -> chance.probability() >= WORTH_TELLING)
                 .forEach(chance -> lines.add(chance.words() + ", " + percent(chance.probability())));

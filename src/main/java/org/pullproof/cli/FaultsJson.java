@@ -49,9 +49,7 @@ final class FaultsJson {
 
     private static Json of(PairChance chance) {
         return new Json()
-                .put(
-                        "cylinders",
-                        List.of(chance.pair().one(), chance.pair().other()))
+                .put("cylinders", List.of(chance.pair().one(), chance.pair().other()))
                 .put("fault", "gasket-neighbour")
                 .put("probability", chance.probability());
     }

@@ -69,9 +69,7 @@ final class HealthCommand implements Callable<Integer> {
                         "cylinders",
                         findings.cylinders().stream()
                                 .map(cylinder -> json(cylinder)
-                                        .put(
-                                                "candidates",
-                                                FaultsJson.candidates(findings.faults(), cylinder.number())))
+                                        .put("candidates", FaultsJson.candidates(findings.faults(), cylinder.number())))
                                 .toList());
         return FaultsJson.put(json, findings.faults());
     }

@@ -82,6 +82,7 @@ public final class FaultConstantsFile {
     }
 
     private static <E> E required(Function<String, Optional<E>> named, String key) {
-        return named.apply(key).orElseThrow(() -> new IllegalArgumentException(NAME + ": \"" + key + "\" is not known"));
+        return named.apply(key)
+                .orElseThrow(() -> new IllegalArgumentException(NAME + ": \"" + key + "\" is not known"));
     }
 }

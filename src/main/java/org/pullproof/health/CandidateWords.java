@@ -32,8 +32,8 @@ final class CandidateWords {
         Map<Part, Double> besideSound = candidate.fault() == Fault.SOUND
                 ? Map.of()
                 : explainer.contributions(cylinder, candidate, Candidate.of(Fault.SOUND));
-        Map<Part, Double> besideRival =
-                rival.map(other -> explainer.contributions(cylinder, candidate, other)).orElse(Map.of());
+        Map<Part, Double> besideRival = rival.map(other -> explainer.contributions(cylinder, candidate, other))
+                .orElse(Map.of());
         for (Part part : Part.values()) {
             double sound = besideSound.getOrDefault(part, 0.0);
             double other = besideRival.getOrDefault(part, 0.0);
@@ -65,6 +65,7 @@ final class CandidateWords {
     private String better(double sound, Optional<Candidate> rival) {
         return sound <= -limits.fits()
                 ? "a sound cylinder fits better"
-                : rival.map(there -> "\"" + FaultWords.name(there) + "\" fits better").orElse("");
+                : rival.map(there -> "\"" + FaultWords.name(there) + "\" fits better")
+                        .orElse("");
     }
 }

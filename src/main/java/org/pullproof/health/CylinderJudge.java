@@ -94,12 +94,13 @@ final class CylinderJudge {
             return new Standing(State.IN_DOUBT, "in doubt: repeat " + repeat(cylinder));
         }
         boolean plain = read.state() == State.LEVEL;
-        return faults.called(cylinder) && plain ? new Standing(State.IN_DOUBT, "in doubt: " + likeliest(cylinder)) : read;
+        return faults.called(cylinder) && plain
+                ? new Standing(State.IN_DOUBT, "in doubt: " + likeliest(cylinder))
+                : read;
     }
 
     private String repeat(int cylinder) {
-        return Phrase.list(
-                faults.doubtful(cylinder).stream().map(Part::words).toList());
+        return Phrase.list(faults.doubtful(cylinder).stream().map(Part::words).toList());
     }
 
     private String likeliest(int cylinder) {
@@ -217,7 +218,10 @@ final class CylinderJudge {
     /** Everything else that this cylinder brings to the verdict; what the fault model has weighed is only told. */
     List<Ground> grounds(int cylinder) {
         List<Ground> grounds = new ArrayList<>();
-        compression.ground(cylinder).map(ground -> ofCompression(cylinder, ground)).ifPresent(grounds::add);
+        compression
+                .ground(cylinder)
+                .map(ground -> ofCompression(cylinder, ground))
+                .ifPresent(grounds::add);
         pullGround(cylinder).map(ground -> ofPull(cylinder, ground)).ifPresent(grounds::add);
         grounds.addAll(CylinderSigns.grounds(evidence, cylinder, limits));
         return grounds;
@@ -225,12 +229,11 @@ final class CylinderJudge {
 
     private Ground ofCompression(int cylinder, Ground ground) {
         boolean blunder = faults.doubtful(cylinder).contains(Part.DRY);
-        boolean weighed =
-                switch (compression.standing(cylinder)) {
-                    case LOW -> faults.called(cylinder);
-                    case BELOW -> faults.called(cylinder) || faults.clear(cylinder);
-                    default -> false;
-                };
+        boolean weighed = switch (compression.standing(cylinder)) {
+            case LOW -> faults.called(cylinder);
+            case BELOW -> faults.called(cylinder) || faults.clear(cylinder);
+            default -> false;
+        };
         return weighed || blunder ? ground.told() : ground.asDoubt();
     }
 

@@ -111,10 +111,13 @@ final class FaultJudge {
         }
         Ground.Weight weight = notSound() ? Ground.Weight.FAILS : Ground.Weight.DOUBTS;
         List<Ground> grounds = new ArrayList<>();
-        pairsCalled().forEach(pair -> grounds.add(ground(weight, pairClause(pair), posterior.pairs().get(pair))));
+        pairsCalled()
+                .forEach(pair -> grounds.add(
+                        ground(weight, pairClause(pair), posterior.pairs().getOrDefault(pair, 0.0))));
         cylindersCalled().forEach(cylinder -> grounds.add(ground(weight, cylinder)));
-        statesCalled().forEach(state -> grounds.add(
-                ground(weight, "most likely the whole engine: " + FaultWords.name(state), posterior.p(state))));
+        statesCalled()
+                .forEach(state -> grounds.add(
+                        ground(weight, "most likely the whole engine: " + FaultWords.name(state), posterior.p(state))));
         if (grounds.isEmpty()) {
             grounds.add(Ground.doubts(
                     "the readings leave it open",
@@ -125,8 +128,7 @@ final class FaultJudge {
     }
 
     private static Ground ground(Ground.Weight weight, String clause, double p) {
-        return new Ground(
-                weight, clause, Phrase.capital(clause) + ": " + FaultWords.chance(p) + " (judgement).");
+        return new Ground(weight, clause, Phrase.capital(clause) + ": " + FaultWords.chance(p) + " (judgement).");
     }
 
     private Ground ground(Ground.Weight weight, int cylinder) {

@@ -86,8 +86,7 @@ final class FaultReport {
         CandidateWords.Lists lists = judge.clear(cylinder)
                 ? new CandidateWords.Lists(List.of(), List.of())
                 : candidateWords.of(cylinder, candidate);
-        return new CandidateChance(
-                candidate.fault(), FaultWords.name(candidate), p, lists.fits(), lists.against());
+        return new CandidateChance(candidate.fault(), FaultWords.name(candidate), p, lists.fits(), lists.against());
     }
 
     private List<EngineChance> engineWide() {
@@ -126,8 +125,8 @@ final class FaultReport {
         boolean thin = station < limits.thinAirKpa() * 1e3
                 && SeaLevel.restated(1, station) > 1 + limits.thinAirPercent() / 100;
         return thin && judge.sound()
-                ? Optional.of(new EngineChance(
-                        "altitude-only", "thin air alone explains low compression", posterior.sound()))
+                ? Optional.of(
+                        new EngineChance("altitude-only", "thin air alone explains low compression", posterior.sound()))
                 : Optional.empty();
     }
 
@@ -144,7 +143,8 @@ final class FaultReport {
         String worth = "$" + Figures.number(test.value(), 0) + " to the decision (judgement)";
         return switch (test.reason()) {
             case WORTH_ITS_COST -> Phrase.capital(who(test)) + ": worth " + worth + ", " + bits + ".";
-            case TELLS_MOST -> Phrase.capital(who(test)) + ": tells most, " + bits + ", but is worth only " + worth + ".";
+            case TELLS_MOST ->
+                Phrase.capital(who(test)) + ": tells most, " + bits + ", but is worth only " + worth + ".";
             case SETTLES_MOST -> Phrase.capital(who(test)) + ": settles most a minute, " + bits + ".";
         };
     }

@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.pullproof.car.Car;
 import org.pullproof.engine.EngineProfile;
-import org.pullproof.health.faults.FaultModel;
-import org.pullproof.health.nexttest.TestCosts;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.Verdict;
 import org.pullproof.health.compression.Levels;
+import org.pullproof.health.faults.FaultModel;
+import org.pullproof.health.nexttest.TestCosts;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.pullproof.health.faults.Part;
+import org.pullproof.health.leakdown.LeakReading;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Shown;
@@ -19,16 +20,36 @@ final class PartWords {
 
     String of(int cylinder, Part part) {
         return switch (part) {
-            case DRY -> pressure(evidence.dry().get(cylinder).gauge()) + " dry" + besideOthers(cylinder);
+            case DRY ->
+                dry(cylinder)
+                                .map(Reading.Compression::gauge)
+                                .map(this::pressure)
+                                .orElse("") + " dry" + besideOthers(cylinder);
             case FIRST ->
                 "first stroke "
-                        + evidence.dry().get(cylinder).first().map(this::pressure).orElse("");
-            case WET -> pressure(evidence.wet().get(cylinder).gauge()) + " wet";
-            case LEAKDOWN -> "leak-down " + evidence.leaks().get(cylinder).words();
+                        + dry(cylinder)
+                                .flatMap(Reading.Compression::first)
+                                .map(this::pressure)
+                                .orElse("");
+            case WET ->
+                Optional.ofNullable(evidence.wet().get(cylinder))
+                                .map(Reading.Compression::gauge)
+                                .map(this::pressure)
+                                .orElse("")
+                        + " wet";
+            case LEAKDOWN ->
+                "leak-down "
+                        + Optional.ofNullable(evidence.leaks().get(cylinder))
+                                .map(LeakReading::words)
+                                .orElse("");
             case AIR -> air(cylinder);
             case BALANCE -> balance(cylinder);
             case PLUG, LASH, COIL_SWAP, BORESCOPE, RUNNING -> sign(cylinder, part);
         };
+    }
+
+    private Optional<Reading.Compression> dry(int cylinder) {
+        return Optional.ofNullable(evidence.dry().get(cylinder));
     }
 
     private String pressure(Quantity read) {

@@ -75,8 +75,8 @@ final class SignOdds {
     /** What starter humps say of cylinders whose compression was not read. */
     private double humps(List<Integer> cylinders) {
         List<Integer> unread = cylinders.stream()
-                .filter(cylinder -> !evidence.dry().containsKey(cylinder)
-                        && !evidence.wet().containsKey(cylinder))
+                .filter(cylinder ->
+                        !evidence.dry().containsKey(cylinder) && !evidence.wet().containsKey(cylinder))
                 .toList();
         if (unread.stream().anyMatch(this::lowHump)) {
             return ratio("hump-low", "leaks");
@@ -90,15 +90,12 @@ final class SignOdds {
     }
 
     private boolean evenHumps() {
-        return evidence.cylinders().stream()
-                .allMatch(cylinder -> hump(cylinder).orElse(0) >= constants.evenHump());
+        return evidence.cylinders().stream().allMatch(cylinder -> hump(cylinder).orElse(0) >= constants.evenHump());
     }
 
     /** Percent of the highest hump. */
     private OptionalDouble hump(int cylinder) {
-        return evidence.sign(cylinder, TestKind.STARTER_CURRENT)
-                .flatMap(Reading.Sign::figure)
-                .stream()
+        return evidence.sign(cylinder, TestKind.STARTER_CURRENT).flatMap(Reading.Sign::figure).stream()
                 .mapToDouble(figure -> 100 * figure.si())
                 .findFirst();
     }

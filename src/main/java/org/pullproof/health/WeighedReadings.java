@@ -53,7 +53,8 @@ final class WeighedReadings {
     }
 
     private CylinderReadings of(int cylinder) {
-        Optional<Reading.Compression> dry = Optional.ofNullable(evidence.weighedDry().get(cylinder));
+        Optional<Reading.Compression> dry =
+                Optional.ofNullable(evidence.weighedDry().get(cylinder));
         return new CylinderReadings(
                 cylinder,
                 dry.map(reading -> gauge(reading, Reading.Compression::gauge)),
@@ -89,9 +90,8 @@ final class WeighedReadings {
         double supply = reading.supply()
                 .map(Quantity::si)
                 .orElse(Unit.PSI.toSi(constants.leakDown().supplyPsi()));
-        double restrictor = reading.orifice()
-                .map(Quantity::si)
-                .orElse(constants.leakDown().restrictorMm() / 1e3);
+        double restrictor =
+                reading.orifice().map(Quantity::si).orElse(constants.leakDown().restrictorMm() / 1e3);
         Optional<Leak.Range> percent = reading.cylinder().stream()
                 .mapToObj(cylinder -> Optional.ofNullable(evidence.leaks().get(cylinder)))
                 .flatMap(Optional::stream)

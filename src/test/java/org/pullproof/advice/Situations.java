@@ -120,8 +120,7 @@ final class Situations {
     /** The fault model proposes a test. */
     Situations proposed(TestKind test, Integer... on) {
         proposed.add(new FaultFindings.ProposedTest(
-                new NextTest(
-                        test, List.of(on), NextTest.Reason.WORTH_ITS_COST, 0.4, 100, new TestCost(30, 0)),
+                new NextTest(test, List.of(on), NextTest.Reason.WORTH_ITS_COST, 0.4, 100, new TestCost(30, 0)),
                 "It is worth it."));
         return this;
     }

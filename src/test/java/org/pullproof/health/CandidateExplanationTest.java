@@ -30,16 +30,16 @@ class CandidateExplanationTest {
 
     @Test
     void theRivalIsOfAnotherFamily() {
-        Explainer explainer = new Explainer(ReferenceCase.named("d3-exhaust-valve-v6").posterior());
+        Explainer explainer =
+                new Explainer(ReferenceCase.named("d3-exhaust-valve-v6").posterior());
         assertThat(explainer.bestRival(4, EXHAUST).orElseThrow().fault().family())
                 .isNotIn(Fault.Family.VALVE, Fault.Family.SOUND);
     }
 
     @Test
     void theWildDryReadingIsDoubtful() {
-        Map<Part, Double> doubtful = new Explainer(
-                        ReferenceCase.named("d7-one-wild-reading-i6").posterior())
-                .doubtful(3);
+        Map<Part, Double> doubtful =
+                new Explainer(ReferenceCase.named("d7-one-wild-reading-i6").posterior()).doubtful(3);
         assertThat(doubtful).containsOnlyKeys(Part.DRY);
         assertThat(doubtful.get(Part.DRY)).isCloseTo(1.00, within(0.005));
     }
@@ -50,10 +50,13 @@ class CandidateExplanationTest {
         for (String name : ReferenceCase.NAMES) {
             FaultPosterior posterior = ReferenceCase.named(name).posterior();
             Explainer explainer = new Explainer(posterior);
-            posterior.readings().cylinders().forEach(one -> explainer
-                    .doubtful(one.number())
-                    .keySet()
-                    .forEach(part -> doubtful.add(name + " " + one.number() + " " + part)));
+            posterior
+                    .readings()
+                    .cylinders()
+                    .forEach(one -> explainer
+                            .doubtful(one.number())
+                            .keySet()
+                            .forEach(part -> doubtful.add(name + " " + one.number() + " " + part)));
         }
         assertThat(doubtful).containsExactly("d7-one-wild-reading-i6 3 DRY");
     }
@@ -61,17 +64,19 @@ class CandidateExplanationTest {
     @Test
     void candidatesAreToldWithWhatFits() {
         FaultFindings faults = found("d3-exhaust-valve-v6");
-        FaultFindings.CandidateChance first = faults.of(4).orElseThrow().candidates().get(0);
+        FaultFindings.CandidateChance first =
+                faults.of(4).orElseThrow().candidates().get(0);
         assertThat(first.fault()).isEqualTo(Fault.EXHAUST_VALVE);
         assertThat(first.fits()).anyMatch(words -> words.startsWith("Air at the exhaust, strongly"));
     }
 
     @Test
     void whatSpeaksAgainstNamesTheBetter() {
-        FaultFindings.CandidateChance notOpening = found("d2-dead-cylinder-i4").of(3).orElseThrow().candidates().stream()
-                .filter(candidate -> candidate.fault() == Fault.VALVE_NOT_OPENING)
-                .findFirst()
-                .orElseThrow();
+        FaultFindings.CandidateChance notOpening =
+                found("d2-dead-cylinder-i4").of(3).orElseThrow().candidates().stream()
+                        .filter(candidate -> candidate.fault() == Fault.VALVE_NOT_OPENING)
+                        .findFirst()
+                        .orElseThrow();
         assertThat(notOpening.against()).anyMatch(words -> words.contains("a sound cylinder fits better"));
     }
 

@@ -46,7 +46,8 @@ class FaultSetsTest {
 
     @Test
     void thePairIsTheLikeliestAccountOfTwoLowNeighbours() {
-        List<FaultSet.Likely> sets = ReferenceCase.named("d4b-neighbours-heard-i4").posterior().likeliestSets(0.99, 100);
+        List<FaultSet.Likely> sets =
+                ReferenceCase.named("d4b-neighbours-heard-i4").posterior().likeliestSets(0.99, 100);
         assertThat(sets.get(0).set().pair()).hasValue(Pair.of(2, 3));
     }
 }

@@ -153,7 +153,8 @@ class HealthAssessorTest {
     @Test
     void withoutABarometerTheElevationTellsTheAirAndThatIsSaid() {
         Car high = Car.named("test").with(Fact.ELEVATION, "2200m");
-        HealthFindings findings = Sheets.ASSESSOR.assess(readings(I4, table("d8-altitude-only-i4.csv")), I4, high, Sheets.US);
+        HealthFindings findings =
+                Sheets.ASSESSOR.assess(readings(I4, table("d8-altitude-only-i4.csv")), I4, high, Sheets.US);
         assertThat(said(findings)).contains("standard atmosphere at the garage");
         assertThat(cylinder(findings, 1).drySeaLevel().orElseThrow())
                 .isCloseTo(132.5 * 6894.757 * 101.325 / 77.5, within(1500.0));

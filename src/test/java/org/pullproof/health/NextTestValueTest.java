@@ -27,7 +27,8 @@ class NextTestValueTest {
     }
 
     private static List<NextTest> proposals(String name, boolean settled) {
-        return advisor(ReferenceCase.named(name).posterior(), Optional.empty(), 0).proposals(settled);
+        return advisor(ReferenceCase.named(name).posterior(), Optional.empty(), 0)
+                .proposals(settled);
     }
 
     @ParameterizedTest
@@ -56,13 +57,11 @@ class NextTestValueTest {
 
     @Test
     void ofAValveThatLeaksTheLashComesFirst() {
-        assertThat(proposals("d3-exhaust-valve-v6", true))
-                .singleElement()
-                .satisfies(test -> {
-                    assertThat(test.test()).isEqualTo(TestKind.LASH);
-                    assertThat(test.cylinders()).containsExactly(4);
-                    assertThat(test.reason()).isEqualTo(NextTest.Reason.WORTH_ITS_COST);
-                });
+        assertThat(proposals("d3-exhaust-valve-v6", true)).singleElement().satisfies(test -> {
+            assertThat(test.test()).isEqualTo(TestKind.LASH);
+            assertThat(test.cylinders()).containsExactly(4);
+            assertThat(test.reason()).isEqualTo(NextTest.Reason.WORTH_ITS_COST);
+        });
     }
 
     @Test
@@ -103,7 +102,8 @@ class NextTestValueTest {
     @Test
     void aTestThatWasDoneIsNotWeighedAgain() {
         FaultPosterior posterior = ReferenceCase.named("d3-exhaust-valve-v6").posterior();
-        assertThat(advisor(posterior, Optional.empty(), 0).value(4, TestKind.LEAKDOWN)).isEmpty();
+        assertThat(advisor(posterior, Optional.empty(), 0).value(4, TestKind.LEAKDOWN))
+                .isEmpty();
     }
 
     @Test

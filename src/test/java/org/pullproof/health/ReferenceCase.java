@@ -120,7 +120,8 @@ record ReferenceCase(String name, EngineProfile profile, List<Reading> readings,
 
     private static FiringOrder evenFiring(List<Integer> cylinders) {
         int interval = 720 / cylinders.size();
-        return new FiringOrder(cylinders, cylinders.stream().map(number -> interval).toList());
+        return new FiringOrder(
+                cylinders, cylinders.stream().map(number -> interval).toList());
     }
 
     static JsonNode json(String name) {

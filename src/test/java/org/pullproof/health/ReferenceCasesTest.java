@@ -35,18 +35,20 @@ class ReferenceCasesTest {
         double tolerance = one.tolerance();
         JsonNode expected = one.expected();
         chances.add(new Chance(name + "sound", expected.required("sound").doubleValue(), posterior.sound(), tolerance));
-        expected.required("engineWide").forEachEntry((state, p) -> chances.add(new Chance(
-                name + state,
-                p.doubleValue(),
-                posterior.p(EngineState.named(state).orElseThrow()),
-                tolerance)));
-        expected.required("pairs").forEachEntry((pair, p) -> chances.add(new Chance(
-                name + "pair " + pair,
-                p.doubleValue(),
-                posterior.pairs().get(pair(pair)),
-                tolerance)));
-        expected.required("cylinders").forEachEntry((cylinder, faults) -> faults.forEachEntry((fault, p) -> chances.add(
-                new Chance(
+        expected.required("engineWide")
+                .forEachEntry((state, p) -> chances.add(new Chance(
+                        name + state,
+                        p.doubleValue(),
+                        posterior.p(EngineState.named(state).orElseThrow()),
+                        tolerance)));
+        expected.required("pairs")
+                .forEachEntry((pair, p) -> chances.add(new Chance(
+                        name + "pair " + pair,
+                        p.doubleValue(),
+                        posterior.pairs().get(pair(pair)),
+                        tolerance)));
+        expected.required("cylinders")
+                .forEachEntry((cylinder, faults) -> faults.forEachEntry((fault, p) -> chances.add(new Chance(
                         name + "cylinder " + cylinder + " " + fault,
                         p.doubleValue(),
                         of(posterior, Integer.parseInt(cylinder), fault),
@@ -77,7 +79,8 @@ class ReferenceCasesTest {
     @MethodSource("names")
     void whatMayHoldForACylinderSumsToOne(String name) {
         FaultPosterior posterior = ReferenceCase.named(name).posterior();
-        double sum = posterior.candidates(1).values().stream().mapToDouble(p -> p).sum();
+        double sum =
+                posterior.candidates(1).values().stream().mapToDouble(p -> p).sum();
         assertEquals(1, sum, 1e-12);
     }
 

@@ -51,7 +51,9 @@ class WeighingPropertiesTest {
     @Test
     void tenRepeatsOfAWeakDropDoNotMakeCertainty() {
         ReferenceCase one = ReferenceCase.named("d8-altitude-only-i4");
-        double sound = one.with(repeated("balance,2,80rpm,,,%d,,,,,,hot,,")).posterior().p(2, Fault.SOUND);
+        double sound = one.with(repeated("balance,2,80rpm,,,%d,,,,,,hot,,"))
+                .posterior()
+                .p(2, Fault.SOUND);
         assertThat(sound).isBetween(0.05, 0.999);
     }
 
@@ -81,8 +83,8 @@ class WeighingPropertiesTest {
     /** Likelihood ratios of the trade, common practice, no source: odds 0.06/0.94 · 10 · 8. */
     @Test
     void knockAndLowOilPressureMultiplyTheOddsOfTheBottomEnd() {
-        List<Reading> readings = Sheets.readings(
-                Sheets.I4, "test,cylinder,value", "oil-pressure,,6psi", "observation,,knock-at-2500");
+        List<Reading> readings =
+                Sheets.readings(Sheets.I4, "test,cylinder,value", "oil-pressure,,6psi", "observation,,knock-at-2500");
         double bottomEnd = Sheets.assess(Sheets.I4, readings).faults().engineWide().stream()
                 .filter(chance -> chance.key().equals("bottom-end"))
                 .findFirst()

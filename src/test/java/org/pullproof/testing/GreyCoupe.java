@@ -113,7 +113,7 @@ public final class GreyCoupe {
                                 .mapToObj(GreyCoupe::unmeasured)
                                 .toList(),
                         List.of(),
-                FaultFindings.none()),
+                        FaultFindings.none()),
                 new TuneUpFindings(new Sentence("**Not begun.**"), List.of(), List.of(), List.of(), List.of()),
                 new DynoFindings(
                         new Sentence("**No pull yet.**"),

@@ -56,8 +56,7 @@ final class BalanceGrid {
         double typical = Arrays.stream(means, means.length - upper, means.length)
                 .average()
                 .orElseThrow();
-        BalanceGrid grid = new BalanceGrid(
-                typical, means[means.length - 1], Hypotheses.array(how.levels()), how, true);
+        BalanceGrid grid = new BalanceGrid(typical, means[means.length - 1], Hypotheses.array(how.levels()), how, true);
         grid.weighRepeats(drops);
         return grid;
     }

@@ -23,8 +23,7 @@ final class BalanceLikelihood {
     /**
      * @param sure whether the reading is no blunder: its flat part is left out
      */
-    BalanceLikelihood(
-            Optional<Drops> drops, BalanceGrid grid, FaultConstants.BalanceScatter how, boolean sure) {
+    BalanceLikelihood(Optional<Drops> drops, BalanceGrid grid, FaultConstants.BalanceScatter how, boolean sure) {
         this.how = how;
         this.grid = grid;
         this.drops = drops;
@@ -41,7 +40,7 @@ final class BalanceLikelihood {
         double flat = 1 / (how.widthShare() * grid.largestDrop());
         double blunder = how.blunder() / drops.get().rounds();
         for (int point = 0; point < likelihood.length; point++) {
-            likelihood[point] = left.u().length == 0
+            likelihood[point] = left.count() == 0
                     ? flat
                     : (1 - blunder) * mean(left, drops.get(), point) + (sure ? 0 : blunder * flat);
         }
@@ -50,9 +49,9 @@ final class BalanceLikelihood {
 
     private double mean(Left left, Drops read, int point) {
         double sum = 0;
-        for (int i = 0; i < left.u().length; i++) {
-            double u = left.u()[i];
-            sum += left.weights()[i]
+        for (int i = 0; i < left.count(); i++) {
+            double u = left.u(i);
+            sum += left.weight(i)
                     * (how.evenShare() * normal(read, u, how.even(), point)
                             + (1 - how.evenShare()) * normal(read, u, how.uneven(), point));
         }

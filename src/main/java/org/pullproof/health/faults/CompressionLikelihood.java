@@ -59,8 +59,8 @@ final class CompressionLikelihood {
         this.wet = readings.wet();
         this.dryTable = dry.or(() -> first).or(() -> wet).map(gauge -> tables.dry(gauge.how()));
         this.wetTables = wet.stream()
-                .flatMap(gauge -> grid.oilWays().stream()
-                        .map(way -> tables.wet(gauge.how(), way.staysIn() * oilPutIn(gauge))))
+                .flatMap(gauge ->
+                        grid.oilWays().stream().map(way -> tables.wet(gauge.how(), way.staysIn() * oilPutIn(gauge))))
                 .toList();
         this.dryNormal = new double[grid.levels().length];
         this.firstAlone = new double[grid.levels().length];
@@ -84,8 +84,9 @@ final class CompressionLikelihood {
     }
 
     private double anyReading() {
-        long read = List.of(dry, first, wet).stream().filter(Optional::isPresent).count();
-        return Math.pow(1 / scatter.blunderWidth(), read);
+        long read =
+                List.of(dry, first, wet).stream().filter(Optional::isPresent).count();
+        return Math.pow(1 / scatter.blunderWidth(), (double) read);
     }
 
     private void fill(double[] table, int place, Chamber chamber, CompressionTable whenDry) {
@@ -124,12 +125,12 @@ final class CompressionLikelihood {
         }
         double bump = bump(sealing);
         double loss = Math.min(Math.max(0, lnTight - lnDry), scatter.mostLoss());
-        double own = root(
-                scatter.first(), scatter.firstLoss() * loss, bump == 0 ? 0 : scatter.bumpSd(), error(first.get()));
+        double own =
+                root(scatter.first(), scatter.firstLoss() * loss, bump == 0 ? 0 : scatter.bumpSd(), error(first.get()));
         double expected = ratio + firstShift + bump;
         double read = ln(first.get());
-        dry.ifPresent(
-                gauge -> firstBesideDry = mixed(Part.FIRST, read - ln(gauge) - expected, Math.hypot(own, error(gauge))));
+        dry.ifPresent(gauge ->
+                firstBesideDry = mixed(Part.FIRST, read - ln(gauge) - expected, Math.hypot(own, error(gauge))));
         double sd = Math.hypot(own, scatter.dry());
         for (int g = 0; g < firstAlone.length; g++) {
             firstAlone[g] = mixed(Part.FIRST, read - lnDry - grid.levels()[g] - expected, sd);

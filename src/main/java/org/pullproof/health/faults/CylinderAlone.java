@@ -25,12 +25,30 @@ final class CylinderAlone {
     private final Map<Pair, double[]> restOfPairs = new LinkedHashMap<>();
     private final List<Way> ways;
 
-    /**
-     * One branch of one candidate.
-     *
-     * @param byCell what multiplies the cylinder's compression part, summed over (b, κ)
-     */
-    record Way(Candidate candidate, Branch branch, double[] byCell) {}
+    /** One branch of one candidate; by cell what multiplies the cylinder's compression part, summed over (b, κ). */
+    static final class Way {
+        private final Candidate candidate;
+        private final Branch branch;
+        private final double[] byCell;
+
+        Way(Candidate candidate, Branch branch, double[] byCell) {
+            this.candidate = candidate;
+            this.branch = branch;
+            this.byCell = byCell;
+        }
+
+        Candidate candidate() {
+            return candidate;
+        }
+
+        Branch branch() {
+            return branch;
+        }
+
+        double[] byCell() {
+            return byCell;
+        }
+    }
 
     CylinderAlone(Joint joint, int cylinder) {
         this.joint = joint;
@@ -61,8 +79,7 @@ final class CylinderAlone {
         double[] ofNeighbour = joint.weighedCompression(neighbour, branch);
         double[] points = product(
                 lefts.row(branch.left()), joint.likelihood(neighbour).lefts().row(branch.left()));
-        return new Way(
-                Candidate.withNeighbour(neighbour), branch, product(ofNeighbour, summed(both, points)));
+        return new Way(Candidate.withNeighbour(neighbour), branch, product(ofNeighbour, summed(both, points)));
     }
 
     private static double[] product(double[] a, double[] b) {

@@ -14,8 +14,7 @@ import org.pullproof.health.faults.Hypotheses.Branch;
  * @param lefts B, by idle share, then (b, κ)
  * @param factors by fault
  */
-record CylinderLikelihood(
-        Table chambers, Table outlets, Table lefts, Map<Fault, Double> factors) {
+record CylinderLikelihood(Table chambers, Table outlets, Table lefts, Map<Fault, Double> factors) {
 
     /** Rows of numbers, each made when first asked for: most questions need few of them. Not for several threads. */
     static final class Table {

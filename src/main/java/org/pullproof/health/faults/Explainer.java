@@ -57,10 +57,7 @@ public final class Explainer {
     }
 
     private CylinderLikelihood changed(int cylinder, CylinderReadings readings, Part part, boolean sure) {
-        return posterior
-                .joint()
-                .likelihoods()
-                .changed(posterior.joint().likelihood(cylinder), readings, part, sure);
+        return posterior.joint().likelihoods().changed(posterior.joint().likelihood(cylinder), readings, part, sure);
     }
 
     /** The likeliest fault of a cylinder that is of another family than the candidate, {@code SOUND} left out. */
@@ -68,7 +65,8 @@ public final class Explainer {
         return posterior.candidates(cylinder).entrySet().stream()
                 .filter(entry -> entry.getKey().fault() != Fault.SOUND)
                 .filter(entry -> entry.getKey().fault() != Fault.OTHER)
-                .filter(entry -> entry.getKey().fault().family() != candidate.fault().family())
+                .filter(entry ->
+                        entry.getKey().fault().family() != candidate.fault().family())
                 .max(Map.Entry.comparingByValue())
                 .map(Map.Entry::getKey);
     }
@@ -112,8 +110,7 @@ public final class Explainer {
         Set<Part> parts = readings(cylinder).parts();
         List<Part> repeatable = new ArrayList<>(parts);
         repeatable.removeIf(part -> !part.mayBeABlunder());
-        return repeatable.stream()
-                .min((a, b) -> Double.compare(otherWithout(cylinder, a), otherWithout(cylinder, b)));
+        return repeatable.stream().min((a, b) -> Double.compare(otherWithout(cylinder, a), otherWithout(cylinder, b)));
     }
 
     private double otherWithout(int cylinder, Part part) {

@@ -149,11 +149,7 @@ public record FaultConstants(
      * @param least flow always there, g/s
      */
     public record Hearing(
-            Map<AirPlace, Double> half,
-            Map<AirPlace, Double> falsely,
-            double most,
-            double steepness,
-            double least) {}
+            Map<AirPlace, Double> half, Map<AirPlace, Double> falsely, double most, double steepness, double least) {}
 
     /**
      * Scatter of compression readings, in ln units unless told.

@@ -14,7 +14,8 @@ public record FaultSet(EngineState state, Map<Integer, Fault> faults, Optional<P
     public FaultSet {
         faults = Map.copyOf(faults);
         if (pair.isPresent() && faults.keySet().stream().anyMatch(pair.get()::has)) {
-            throw new IllegalArgumentException("A cylinder has a fault of its own or one with its neighbour: " + faults);
+            throw new IllegalArgumentException(
+                    "A cylinder has a fault of its own or one with its neighbour: " + faults);
         }
     }
 

@@ -113,7 +113,8 @@ final class FaultSets {
         joint.pairs().forEach(pair -> pairs.add(Optional.of(pair)));
         for (Optional<Pair> pair : pairs) {
             double ofPair = pair.map(joint::p)
-                    .orElseGet(() -> 1 - joint.pairs().stream().mapToDouble(joint::p).sum());
+                    .orElseGet(() ->
+                            1 - joint.pairs().stream().mapToDouble(joint::p).sum());
             for (Sketch sketch : ofPair < LEAST ? List.<Sketch>of() : sketches(posterior, pair, most)) {
                 for (EngineState state : EngineState.values()) {
                     sketches.put(

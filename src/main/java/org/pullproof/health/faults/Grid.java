@@ -114,7 +114,9 @@ final class Grid {
         int cell = 0;
         for (double r : ofRing) {
             for (double g : levels) {
-                double ofLevel = levelKnown ? 1 : Chance.normal(g - mean, sd) * constants.level().step();
+                double ofLevel = levelKnown
+                        ? 1
+                        : Chance.normal(g - mean, sd) * constants.level().step();
                 for (OilWay oil : oilWays) {
                     weights[cell++] = r * ofLevel * oil.weight();
                 }
@@ -148,7 +150,8 @@ final class Grid {
     /** r = R exp(sd z), a cylinder's own ring leak at a place (z, R), mm². */
     double ringLeak(int place) {
         double z = DEVIATIONS[place / ringLeaks.length];
-        return ringLeaks[place % ringLeaks.length] * Math.exp(constants.ringLeak().ownSd() * z);
+        return ringLeaks[place % ringLeaks.length]
+                * Math.exp(constants.ringLeak().ownSd() * z);
     }
 
     /** p(z) at a place (z, R). */

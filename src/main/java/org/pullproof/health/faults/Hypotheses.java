@@ -53,7 +53,27 @@ final class Hypotheses {
     /**
      * What is left at idle: u with weights that sum 1; none where any drop is as likely as another.
      */
-    record Left(double[] u, double[] weights) {}
+    static final class Left {
+        private final double[] u;
+        private final double[] weights;
+
+        Left(double[] u, double[] weights) {
+            this.u = u;
+            this.weights = weights;
+        }
+
+        int count() {
+            return u.length;
+        }
+
+        double u(int index) {
+            return u[index];
+        }
+
+        double weight(int index) {
+            return weights[index];
+        }
+    }
 
     /**
      * One way of a fault.

@@ -48,8 +48,7 @@ final class Joint {
         this.pairBranches = branches.stream()
                 .filter(branch -> branch.fault() == Fault.GASKET_NEIGHBOUR)
                 .toList();
-        this.cylinders =
-                readings.cylinders().stream().map(likelihoods::of).toList();
+        this.cylinders = readings.cylinders().stream().map(likelihoods::of).toList();
         for (int i = 0; i < cylinders.size(); i++) {
             compressions.add(compressions(cylinders.get(i)));
             sums.add(sum(i));
@@ -69,17 +68,19 @@ final class Joint {
     /** S_i. */
     private double[] sum(int i) {
         CylinderLikelihood cylinder = cylinders.get(i);
-        double[][] byLeft = new double[cylinder.lefts().rows()][];
+        double[][] byLeft = new double[cylinder.lefts().rows()][cells];
+        boolean[] used = new boolean[byLeft.length];
         for (int b = 0; b < branches.size(); b++) {
             Branch branch = branches.get(b);
             if (branch.fault() != Fault.GASKET_NEIGHBOUR) {
                 double weight = prior.of(i + 1, branch.fault()) * cylinder.factor(branch.fault()) * branch.weight();
-                byLeft[branch.left()] = added(byLeft[branch.left()], weight, compressions.get(i).get(b));
+                byLeft[branch.left()] =
+                        added(byLeft[branch.left()], weight, compressions.get(i).get(b));
             }
         }
         double[] sum = new double[cells * points];
         for (int left = 0; left < byLeft.length; left++) {
-            if (byLeft[left] != null) {
+            if (used[left]) {
                 addOuter(sum, byLeft[left], cylinder.lefts().row(left));
             }
         }
@@ -87,11 +88,10 @@ final class Joint {
     }
 
     private double[] added(double[] to, double weight, double[] values) {
-        double[] sum = to == null ? new double[cells] : to;
         for (int i = 0; i < cells; i++) {
-            sum[i] += weight * values[i];
+            to[i] += weight * values[i];
         }
-        return sum;
+        return to;
     }
 
     private static void addOuter(double[] to, double[] byCell, double[] byPoint) {
@@ -203,7 +203,8 @@ final class Joint {
 
     /** W_i/S_i/Z with W_i = W (1 + Σ Q of pairs without i): everything but cylinder i, held. */
     double[] without(int cylinder) {
-        double[] rest = onePlus(pairs.stream().filter(pair -> !pair.has(cylinder)).toList());
+        double[] rest =
+                onePlus(pairs.stream().filter(pair -> !pair.has(cylinder)).toList());
         double[] sum = sums.get(cylinder - 1);
         for (int i = 0; i < rest.length; i++) {
             rest[i] *= all[i] / (sum[i] * total);
@@ -242,7 +243,7 @@ final class Joint {
                 double weight = prior.of(cylinder, fault) * likelihood.factor(fault) * branch.weight();
                 addOuter(
                         share,
-                        added(null, weight, compressions.get(i).get(b)),
+                        added(new double[cells], weight, compressions.get(i).get(b)),
                         likelihood.lefts().row(branch.left()));
             }
         }

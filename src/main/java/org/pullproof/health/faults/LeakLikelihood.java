@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import org.pullproof.health.AirPlace;
 import org.pullproof.health.faults.Hypotheses.Outlet;
 import org.pullproof.health.faults.Hypotheses.Path;
@@ -37,8 +37,7 @@ final class LeakLikelihood {
     LeakLikelihood(Optional<Leak> leak, Grid grid, Tables tables, FaultConstants constants, boolean sure) {
         this.constants = constants;
         this.grid = grid;
-        this.leak = leak.filter(
-                read -> read.percent().isPresent() || read.air().isPresent());
+        this.leak = leak.filter(read -> read.percent().isPresent() || read.air().isPresent());
         this.sure = sure;
         double[] deviations = Hypotheses.array(constants.leakDown().staticDeviations());
         this.weights = Chance.normalWeights(deviations);
@@ -72,8 +71,8 @@ final class LeakLikelihood {
                 .orElse(1.0);
         int places = AirPlace.values().length;
         double air = read.air()
-                .map(heard -> Math.pow(strange.heard(), heard.size())
-                        * Math.pow(1 - strange.heard(), places - heard.size()))
+                .map(heard ->
+                        Math.pow(strange.heard(), heard.size()) * Math.pow(1 - strange.heard(), places - heard.size()))
                 .orElse(1.0);
         return percent * air;
     }
@@ -92,7 +91,11 @@ final class LeakLikelihood {
                 double percent = weights[d] * percent(read, tester.percent(area));
                 double grams = tester.gramsASecond(area);
                 int at = place;
-                heard.add(percent, ring / (ring + x), grams, (path, likelihood) -> paths.get(path)[at] += likelihood);
+                heard.add(
+                        percent,
+                        ring / (ring + x),
+                        grams,
+                        (path, likelihood) -> Objects.requireNonNull(paths.get(path))[at] += likelihood);
             }
         }
         mixValves(paths);

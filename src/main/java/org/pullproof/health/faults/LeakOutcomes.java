@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.pullproof.health.AirPlace;
@@ -78,7 +79,7 @@ final class LeakOutcomes {
         for (int air = 0; air < airs.size(); air++) {
             int from = air * zones.length;
             airs.get(air).add(weight, ringShare, grams, (path, likelihood) -> {
-                double[][] classes = paths.get(path);
+                double[][] classes = Objects.requireNonNull(paths.get(path));
                 for (int zone = 0; zone < zones.length; zone++) {
                     classes[from + zone][place] += likelihood * zones[zone];
                 }
@@ -93,7 +94,9 @@ final class LeakOutcomes {
         double below = below(edges[0], expected);
         for (int zone = 0; zone < chances.length; zone++) {
             double next = below(edges[zone + 1], expected);
-            double flat = blunder * (edges[zone + 1] - edges[zone]) / constants.strange().leakWidth();
+            double flat = blunder
+                    * (edges[zone + 1] - edges[zone])
+                    / constants.strange().leakWidth();
             chances[zone] = (1 - blunder) * (next - below) + flat;
             below = next;
         }
@@ -145,9 +148,7 @@ final class LeakOutcomes {
 
     private double chance(Outlet outlet, int outcome, double[] byPlace) {
         double[][] likelihood = byOutlet.get(outlet);
-        return likelihood == null
-                ? anything[outcome] * Chance.sum(byPlace)
-                : Chance.dot(likelihood[outcome], byPlace);
+        return likelihood == null ? anything[outcome] * Chance.sum(byPlace) : Chance.dot(likelihood[outcome], byPlace);
     }
 
     /** Σ over (g, w) of K and what multiplies it, times p(z), by place (z, R). */

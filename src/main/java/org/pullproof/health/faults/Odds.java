@@ -10,8 +10,7 @@ import java.util.Map;
  * @param cylinders by cylinder, 1 first, then by fault
  * @param pairs by pair
  */
-public record Odds(
-        Map<EngineState, Double> states, List<Map<Fault, Double>> cylinders, Map<Pair, Double> pairs) {
+public record Odds(Map<EngineState, Double> states, List<Map<Fault, Double>> cylinders, Map<Pair, Double> pairs) {
     double of(EngineState state) {
         return states.getOrDefault(state, 1.0);
     }

@@ -19,9 +19,7 @@ final class Prior {
     /** λ/N × share × ratio; sound 1 − λ/N. */
     double of(int cylinder, Fault fault) {
         double faulty = constants.faultyCylinders() / cylinders;
-        return fault == Fault.SOUND
-                ? 1 - faulty
-                : faulty * share(fault) * odds.of(cylinder, fault);
+        return fault == Fault.SOUND ? 1 - faulty : faulty * share(fault) * odds.of(cylinder, fault);
     }
 
     /** λ × share/number of pairs × ratio. */

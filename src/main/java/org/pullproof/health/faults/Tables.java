@@ -33,8 +33,7 @@ final class Tables {
     CompressionTable wet(GaugeTest how, double oilLeftCm3) {
         return compression.computeIfAbsent(
                 new Wet(how, oilLeftCm3),
-                key -> new CompressionTable(
-                        geometry, key.how(), key.oilLeftCm3(), areas, constants.cranking()));
+                key -> new CompressionTable(geometry, key.how(), key.oilLeftCm3(), areas, constants.cranking()));
     }
 
     LeakTable leak(LeakTester tester) {

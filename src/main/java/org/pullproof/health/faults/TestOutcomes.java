@@ -46,7 +46,8 @@ public final class TestOutcomes {
             case BALANCE -> Optional.of(balance(cylinder));
             case PLUG -> Optional.of(plug(cylinder));
             case COOLANT_GAS -> Optional.of(coolantGas(cylinder));
-            case LASH, COIL_SWAP, RUNNING_COMPRESSION, BORESCOPE -> Part.ofWord(test).map(part -> word(cylinder, part));
+            case LASH, COIL_SWAP, RUNNING_COMPRESSION, BORESCOPE ->
+                Part.ofWord(test).map(part -> word(cylinder, part));
             default -> Optional.empty();
         };
     }
@@ -123,8 +124,10 @@ public final class TestOutcomes {
 
     private Outcomes plug(int cylinder) {
         LookLikelihood looks = new LookLikelihood(constants.plugs());
-        return byFault(cylinder, constants.plugs().looks().size(), (fault, look) ->
-                looks.of(constants.plugs().looks().get(look), fault));
+        return byFault(
+                cylinder,
+                constants.plugs().looks().size(),
+                (fault, look) -> looks.of(constants.plugs().looks().get(look), fault));
     }
 
     private Outcomes word(int cylinder, Part part) {
@@ -132,9 +135,12 @@ public final class TestOutcomes {
     }
 
     private Outcomes coolantGas(int cylinder) {
-        return byFault(cylinder, 2, (fault, outcome) -> outcome == FurtherTests.POSITIVE
-                ? further.coolantGasPositive(fault)
-                : 1 - further.coolantGasPositive(fault));
+        return byFault(
+                cylinder,
+                2,
+                (fault, outcome) -> outcome == FurtherTests.POSITIVE
+                        ? further.coolantGasPositive(fault)
+                        : 1 - further.coolantGasPositive(fault));
     }
 
     /** P(outcome | fault), where it depends on the fault alone. */
@@ -144,14 +150,18 @@ public final class TestOutcomes {
     }
 
     private Outcomes byFault(int cylinder, int count, ByFault chances) {
-        return outcomes(cylinder, IntStream.range(0, count)
-                .mapToObj(outcome -> {
-                    Map<Candidate, Double> found = new LinkedHashMap<>();
-                    posterior.candidates(cylinder).forEach((candidate, p) ->
-                            found.put(candidate, p * chances.chance(candidate.fault(), outcome)));
-                    return found;
-                })
-                .toList());
+        return outcomes(
+                cylinder,
+                IntStream.range(0, count)
+                        .mapToObj(outcome -> {
+                            Map<Candidate, Double> found = new LinkedHashMap<>();
+                            posterior
+                                    .candidates(cylinder)
+                                    .forEach((candidate, p) ->
+                                            found.put(candidate, p * chances.chance(candidate.fault(), outcome)));
+                            return found;
+                        })
+                        .toList());
     }
 
     private Outcomes leakdown(int cylinder) {
@@ -170,9 +180,8 @@ public final class TestOutcomes {
         Map<Candidate, Double> before = posterior.candidates(cylinder);
         double sum = before.values().stream().mapToDouble(p -> p).sum();
         List<Candidate> candidates = List.copyOf(before.keySet());
-        List<List<Double>> given = candidates.stream()
-                .map(candidate -> shares(found, candidate))
-                .toList();
+        List<List<Double>> given =
+                candidates.stream().map(candidate -> shares(found, candidate)).toList();
         return new Outcomes(
                 candidates,
                 candidates.stream()

@@ -13,8 +13,7 @@ public final class CompressionTable {
     /**
      * @param oilLeftCm3 oil left in the chamber, cm³; 0 for a dry test
      */
-    public CompressionTable(
-            Geometry geometry, GaugeTest how, double oilLeftCm3, Areas areas, Cranking constants) {
+    public CompressionTable(Geometry geometry, GaugeTest how, double oilLeftCm3, Areas areas, Cranking constants) {
         this.areas = areas;
         this.surroundings = how.stationPascal();
         this.floor = constants.floorKpa() * 1e3;

@@ -44,8 +44,8 @@ public final class CrankedCylinder {
     private static double[] volumes(Geometry geometry, double oilLeftCm3, Cranking constants) {
         CrankGeometry crank = CrankGeometry.of(geometry);
         double piston = Math.PI / 4 * geometry.boreMetre() * geometry.boreMetre();
-        double atTop = geometry.sweptVolume() / (geometry.compressionRatio() - 1)
-                + (constants.hoseCm3() - oilLeftCm3) * 1e-6;
+        double atTop =
+                geometry.sweptVolume() / (geometry.compressionRatio() - 1) + (constants.hoseCm3() - oilLeftCm3) * 1e-6;
         double from = geometry.intakeClosingDegrees() - 180;
         int steps = (int) Math.floor((constants.untilDegrees() - from) / constants.stepDegrees() + 1e-9);
         double[] volumes = new double[steps + 1];

@@ -35,7 +35,8 @@ final class Decision {
                 .mapToDouble(act -> {
                     double sum = 0;
                     for (int f = 0; f < candidates.size(); f++) {
-                        sum += weight.applyAsDouble(f) * loss(act, candidates.get(f).fault());
+                        sum += weight.applyAsDouble(f)
+                                * loss(act, candidates.get(f).fault());
                     }
                     return sum;
                 })

@@ -38,11 +38,7 @@ public final class TestAdvisor {
             TestKind.COOLANT_GAS);
 
     private static final List<TestKind> OF_ALL = List.of(
-            TestKind.BALANCE,
-            TestKind.PLUG,
-            TestKind.COMPRESSION_DRY,
-            TestKind.COMPRESSION_WET,
-            TestKind.LEAKDOWN);
+            TestKind.BALANCE, TestKind.PLUG, TestKind.COMPRESSION_DRY, TestKind.COMPRESSION_WET, TestKind.LEAKDOWN);
 
     private final FaultPosterior posterior;
     private final FaultConstants constants;
@@ -159,15 +155,14 @@ public final class TestAdvisor {
 
     /** V less cost and own time. */
     private double net(NextTest test) {
-        return test.value()
-                - test.cost().dollars()
-                - test.cost().minutes() * circumstances.dollarsAMinute();
+        return test.value() - test.cost().dollars() - test.cost().minutes() * circumstances.dollarsAMinute();
     }
 
     /** Whether one fault, or one family, is as good as certain. */
     private boolean settled(int cylinder) {
         Map<Fault.Family, Double> families = new EnumMap<>(Fault.Family.class);
-        posterior.candidates(cylinder)
+        posterior
+                .candidates(cylinder)
                 .forEach((candidate, p) -> families.merge(candidate.fault().family(), p, Double::sum));
         return families.values().stream()
                 .anyMatch(p -> p >= constants.verdicts().settled());

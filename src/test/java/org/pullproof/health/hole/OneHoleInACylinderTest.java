@@ -28,7 +28,8 @@ class OneHoleInACylinderTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.4, 7, 100", "0.8, 23, 95", "1.2, 42, 90", "2.0, 71, 81", "3.0, 86, 71", "5.0, 95, 55", "8.0, 98, 38"})
+    @CsvSource({"0.4, 7, 100", "0.8, 23, 95", "1.2, 42, 90", "2.0, 71, 81", "3.0, 86, 71", "5.0, 95, 55", "8.0, 98, 38"
+    })
     void aLargeLeakGoesWithASmallLossOfCompression(double areaMm2, double leakPercent, double percentOfTight) {
         LeakTable leak = new LeakTable(LeakTester.withRestrictor(90 * 6894.757, 0.001, 101_325), AREAS, 0.82, 295);
         assertThat(leak.percent(areaMm2)).isCloseTo(leakPercent, within(1.0));

@@ -162,8 +162,9 @@ final class Bench {
     /** Other chances than the model's: each off by a factor. */
     private String plug(Fault fault) {
         List<Double> percent = constants.plugs().percent().get(fault);
-        double[] weights =
-                percent.stream().mapToDouble(share -> share * dice.factor(0.5) + 0.3).toArray();
+        double[] weights = percent.stream()
+                .mapToDouble(share -> share * dice.factor(0.5) + 0.3)
+                .toArray();
         return constants.plugs().looks().get(dice.weighted(weights));
     }
 

@@ -14,5 +14,4 @@ import org.pullproof.health.faults.Fault;
  * @param filling share of the charge that comes in
  * @param idle share it gives at idle
  */
-record Bore(
-        Fault fault, double ringMm2, double holeMm2, Optional<AirPlace> path, double filling, double idle) {}
+record Bore(Fault fault, double ringMm2, double holeMm2, Optional<AirPlace> path, double filling, double idle) {}

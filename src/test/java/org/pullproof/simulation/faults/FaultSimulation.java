@@ -30,16 +30,16 @@ public final class FaultSimulation {
         for (long seed = firstSeed; seed < firstSeed + engines; seed++) {
             Dice dice = new Dice(seed);
             InventedEngine engine = new InventedEngine(dice);
-            scores.add(Score.of(
-                    engine, model.weigh(evidence.of(new Bench(engine, dice, constants).all())), evidence));
+            scores.add(Score.of(engine, model.weigh(evidence.of(new Bench(engine, dice, constants).all())), evidence));
         }
         return scores;
     }
 
     private void print(int engines, long firstSeed, PrintStream out) {
         out.printf("%d engines from seed %d; partial evidence on the first %d%n%n", engines, firstSeed, engines / 4);
-        out.println("| evidence | single faults right | (method) | faulty cylinder found | sound called faulty | (method)"
-                + " | other cylinder blamed |");
+        out.println(
+                "| evidence | single faults right | (method) | faulty cylinder found | sound called faulty | (method)"
+                        + " | other cylinder blamed |");
         out.println("|---|---|---|---|---|---|---|");
         List<Score> all = List.of();
         for (Evidence evidence : Evidence.values()) {
@@ -62,10 +62,12 @@ public final class FaultSimulation {
                 "| %s | %.0f %% | %s | %.0f %% | %.1f %% | %s | %.1f %% |%n",
                 evidence.words(),
                 percent(single, Score::right),
-                List.of("74 %", "59 %", "68 %", "85 %", "91 %").get(List.of(Evidence.values()).indexOf(evidence)),
+                List.of("74 %", "59 %", "68 %", "85 %", "91 %")
+                        .get(List.of(Evidence.values()).indexOf(evidence)),
                 100 * found / faulty,
                 percent(sound, Score::engineCalled),
-                List.of("0.8 %", "1.8 %", "1.8 %", "1.8 %", "0.8 %").get(List.of(Evidence.values()).indexOf(evidence)),
+                List.of("0.8 %", "1.8 %", "1.8 %", "1.8 %", "0.8 %")
+                        .get(List.of(Evidence.values()).indexOf(evidence)),
                 percent(single, score -> score.blamed() > 0));
     }
 
@@ -78,7 +80,8 @@ public final class FaultSimulation {
                     kind,
                     only(of, Score::right).size(),
                     of.size(),
-                    only(of, score -> score.state() != org.pullproof.health.faults.EngineState.OK).size());
+                    only(of, score -> score.state() != org.pullproof.health.faults.EngineState.OK)
+                            .size());
         }
     }
 

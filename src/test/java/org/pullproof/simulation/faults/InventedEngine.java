@@ -69,8 +69,13 @@ final class InventedEngine {
 
     private static Fault any(Dice dice) {
         List<Fault> faults = List.of(
-                Fault.EXHAUST_VALVE, Fault.VALVE_HELD_OPEN, Fault.RINGS, Fault.IGNITION, Fault.FUEL,
-                Fault.INTAKE_VALVE, Fault.VALVE_NOT_OPENING);
+                Fault.EXHAUST_VALVE,
+                Fault.VALVE_HELD_OPEN,
+                Fault.RINGS,
+                Fault.IGNITION,
+                Fault.FUEL,
+                Fault.INTAKE_VALVE,
+                Fault.VALVE_NOT_OPENING);
         return faults.get(dice.below(faults.size()));
     }
 

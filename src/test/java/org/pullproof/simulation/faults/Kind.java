@@ -46,8 +46,9 @@ enum Kind {
     }
 
     static Kind draw(Dice dice) {
-        double[] shares =
-                java.util.Arrays.stream(values()).mapToDouble(kind -> kind.drawn).toArray();
+        double[] shares = java.util.Arrays.stream(values())
+                .mapToDouble(kind -> kind.drawn)
+                .toArray();
         return values()[dice.weighted(shares)];
     }
 }

@@ -116,8 +116,6 @@ final class OtherPhysics {
     /** Flow past the rings and through the hole at that leakage, g/s. */
     double[] grams(double ringMm2, double holeMm2) {
         double behind = 90 * 6894.757 * (1 - leakPercent(ringMm2, holeMm2) / 100) + air;
-        return new double[] {
-            1e3 * ringFlow(ringMm2, behind, 293), 1e3 * nozzle(0.80 * holeMm2 * 1e-6, behind, 293)
-        };
+        return new double[] {1e3 * ringFlow(ringMm2, behind, 293), 1e3 * nozzle(0.80 * holeMm2 * 1e-6, behind, 293)};
     }
 }

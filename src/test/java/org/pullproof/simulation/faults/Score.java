@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.pullproof.health.AirPlace;
 import org.pullproof.health.faults.Candidate;
 import org.pullproof.health.faults.EngineState;
 import org.pullproof.health.faults.Fault;
@@ -49,7 +50,9 @@ record Score(
             blamed += truth == Fault.SOUND && called ? 1 : 0;
             right &= truth == Fault.SOUND
                     ? !called
-                    : called && told(engine.bores.get(number - 1), evidence).contains(evidence.told(first(answer, number)));
+                    : called
+                            && told(engine.bores.get(number - 1), evidence)
+                                    .contains(evidence.told(first(answer, number)));
             answer.candidates(number).forEach((candidate, p) -> {
                 if (candidate.fault() != Fault.SOUND && candidate.fault() != Fault.GASKET_NEIGHBOUR) {
                     chances.add(new Said(p, candidate.fault() == truth));
@@ -57,15 +60,22 @@ record Score(
             });
         }
         return new Score(
-                engine.kind, found, faulty, blamed, right, called(answer, engine), state(answer), answer.sound(), chances);
+                engine.kind,
+                found,
+                faulty,
+                blamed,
+                right,
+                called(answer, engine),
+                state(answer),
+                answer.sound(),
+                chances);
     }
 
-    /** A valve held open is told as the valve on its side, and the other way round. */
+    /** A valve that leaks at the intake and one held open there read alike until the lash is measured. */
     private static List<String> told(Bore bore, Evidence evidence) {
-        boolean intake = bore.fault() == Fault.VALVE_HELD_OPEN
-                && bore.path().filter(path -> path == org.pullproof.health.AirPlace.INTAKE).isPresent();
+        boolean intake = bore.path().filter(path -> path == AirPlace.INTAKE).isPresent();
         return intake
-                ? List.of(evidence.told(bore.fault()), evidence.told(Fault.INTAKE_VALVE))
+                ? List.of(evidence.told(Fault.VALVE_HELD_OPEN), evidence.told(Fault.INTAKE_VALVE))
                 : List.of(evidence.told(bore.fault()));
     }
 

@@ -73,7 +73,7 @@ class HealthSheetTest {
                         List.of(),
                         cylinders,
                         List.of(),
-                FaultFindings.none()));
+                        FaultFindings.none()));
     }
 
     private static CylinderFindings level(Reading.Compression compression) {
