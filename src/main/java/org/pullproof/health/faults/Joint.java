@@ -69,29 +69,24 @@ final class Joint {
     private double[] sum(int i) {
         CylinderLikelihood cylinder = cylinders.get(i);
         double[][] byLeft = new double[cylinder.lefts().rows()][cells];
-        boolean[] used = new boolean[byLeft.length];
         for (int b = 0; b < branches.size(); b++) {
             Branch branch = branches.get(b);
             if (branch.fault() != Fault.GASKET_NEIGHBOUR) {
                 double weight = prior.of(i + 1, branch.fault()) * cylinder.factor(branch.fault()) * branch.weight();
-                byLeft[branch.left()] =
-                        added(byLeft[branch.left()], weight, compressions.get(i).get(b));
+                add(byLeft[branch.left()], weight, compressions.get(i).get(b));
             }
         }
         double[] sum = new double[cells * points];
         for (int left = 0; left < byLeft.length; left++) {
-            if (used[left]) {
-                addOuter(sum, byLeft[left], cylinder.lefts().row(left));
-            }
+            addOuter(sum, byLeft[left], cylinder.lefts().row(left));
         }
         return sum;
     }
 
-    private double[] added(double[] to, double weight, double[] values) {
-        for (int i = 0; i < cells; i++) {
+    private static void add(double[] to, double weight, double[] values) {
+        for (int i = 0; i < to.length; i++) {
             to[i] += weight * values[i];
         }
-        return to;
     }
 
     private static void addOuter(double[] to, double[] byCell, double[] byPoint) {
@@ -241,10 +236,9 @@ final class Joint {
             Branch branch = branches.get(b);
             if (branch.fault() == fault) {
                 double weight = prior.of(cylinder, fault) * likelihood.factor(fault) * branch.weight();
-                addOuter(
-                        share,
-                        added(new double[cells], weight, compressions.get(i).get(b)),
-                        likelihood.lefts().row(branch.left()));
+                double[] weighed = new double[cells];
+                add(weighed, weight, compressions.get(i).get(b));
+                addOuter(share, weighed, likelihood.lefts().row(branch.left()));
             }
         }
         for (int k = 0; k < share.length; k++) {
@@ -255,13 +249,9 @@ final class Joint {
 
     /** W_S/Z, by cell and point. */
     double[] weight(EngineState state) {
-        return times(weights.getOrDefault(state, all), onesOver(total), 1);
-    }
-
-    private double[] onesOver(double divisor) {
-        double[] ones = new double[cells * points];
-        Arrays.fill(ones, 1 / divisor);
-        return ones;
+        return Arrays.stream(weights.getOrDefault(state, all))
+                .map(weight -> weight / total)
+                .toArray();
     }
 
     /** Q of a pair, by cell and point. */
