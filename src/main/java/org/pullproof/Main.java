@@ -37,6 +37,7 @@ import org.pullproof.changes.ChangeJudge;
 import org.pullproof.cli.Commands;
 import org.pullproof.dyno.DynoAssessor;
 import org.pullproof.files.CsvFile;
+import org.pullproof.files.FaultConstantsFile;
 import org.pullproof.files.HealthLimitsFile;
 import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
@@ -44,6 +45,7 @@ import org.pullproof.files.TradeFiles;
 import org.pullproof.health.HealthAssessor;
 import org.pullproof.health.HealthLimits;
 import org.pullproof.health.OddReading;
+import org.pullproof.health.faults.FaultModel;
 import org.pullproof.tuneup.TuneUpAssessor;
 import org.pullproof.ui.WindowLauncher;
 import org.pullproof.weather.AirCheck;
@@ -108,9 +110,10 @@ public final class Main {
         SessionDesk desk = new SessionDesk(pullReader);
         Correction correction = new Correction();
         HealthLimits limits = new HealthLimitsFile().read();
-        HealthAssessor health = new HealthAssessor(limits);
-        DynoAssessor dyno = new DynoAssessor(correction);
         TradeFiles trade = new TradeFiles();
+        HealthAssessor health =
+                new HealthAssessor(limits, new FaultModel(new FaultConstantsFile().read()), trade.testCosts());
+        DynoAssessor dyno = new DynoAssessor(correction);
         Cautions cautions = new Cautions(trade.cautions(), trade.lastCaution());
         ReadAir readAir = new ReadAir(new AirCheck(), correction);
         return new Toolbox(

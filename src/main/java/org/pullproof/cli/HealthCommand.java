@@ -52,7 +52,7 @@ final class HealthCommand implements Callable<Integer> {
     }
 
     private static Json json(HealthFindings findings) {
-        return new Json()
+        Json json = new Json()
                 .put("sound", findings.verdict().key())
                 .put("answer", findings.answer().plain())
                 .put("reasons", findings.reasons())
@@ -67,7 +67,11 @@ final class HealthCommand implements Callable<Integer> {
                 .put("rules", findings.rules().stream().map(HealthCommand::json).toList())
                 .put(
                         "cylinders",
-                        findings.cylinders().stream().map(HealthCommand::json).toList());
+                        findings.cylinders().stream()
+                                .map(cylinder -> json(cylinder)
+                                        .put("candidates", FaultsJson.candidates(findings.faults(), cylinder.number())))
+                                .toList());
+        return FaultsJson.put(json, findings.faults());
     }
 
     private static Json json(LoadPoint point) {
@@ -133,6 +137,9 @@ final class HealthCommand implements Callable<Integer> {
             output.print("");
             output.print(rules(findings.rules()));
         }
+        printList("What it may be (chances are judgement)", FaultLines.candidates(findings.faults()));
+        printList("Of the whole engine", FaultLines.engineWide(findings.faults()));
+        printList("Next test", FaultLines.nextTests(findings.faults()));
         printList(
                 "Whole engine",
                 findings.engineSigns().stream()

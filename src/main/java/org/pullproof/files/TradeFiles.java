@@ -15,6 +15,9 @@ import java.util.Map;
 import java.util.Set;
 import org.pullproof.engine.FuelSystem;
 import org.pullproof.engine.Ignition;
+import org.pullproof.health.TestKind;
+import org.pullproof.health.nexttest.TestCost;
+import org.pullproof.health.nexttest.TestCosts;
 import org.pullproof.tuneup.Step;
 import org.pullproof.tuneup.StepGraph;
 import org.pullproof.tuneup.StepGraphs;
@@ -72,6 +75,16 @@ public final class TradeFiles {
         Map<String, TestPrice> prices = new LinkedHashMap<>();
         file.path("prices").forEachEntry((key, price) -> prices.put(key, price(price, currency)));
         return new TestPrices(prices);
+    }
+
+    /** What each test takes, as the choice of the next test asks for it. */
+    public TestCosts testCosts() {
+        TestPrices prices = testPrices();
+        return (test, cylinders, all, again) -> {
+            TestPrice price = prices.of(all && test == TestKind.LEAKDOWN ? "leakdown-all" : test.key());
+            Money money = again ? price.again() : price.first();
+            return new TestCost(price.minutes(cylinders), money.value());
+        };
     }
 
     /** The program's own options. */

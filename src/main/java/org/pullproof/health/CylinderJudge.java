@@ -2,6 +2,7 @@ package org.pullproof.health;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -9,6 +10,8 @@ import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.State;
 import org.pullproof.health.balance.BalanceDrops;
 import org.pullproof.health.compression.SeaLevel;
+import org.pullproof.health.faults.Fault;
+import org.pullproof.health.faults.Part;
 import org.pullproof.health.leakdown.LeakReading;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Shown;
@@ -19,12 +22,14 @@ final class CylinderJudge {
     private final HealthLimits limits;
     private final CompressionJudge compression;
     private final LeakJudge leak;
+    private final FaultJudge faults;
 
-    CylinderJudge(Evidence evidence, HealthLimits limits) {
+    CylinderJudge(Evidence evidence, HealthLimits limits, FaultJudge faults) {
+        this.faults = faults;
         this.evidence = evidence;
         this.limits = limits;
         this.compression = new CompressionJudge(evidence, limits);
-        this.leak = new LeakJudge(evidence, limits, compression);
+        this.leak = new LeakJudge(evidence, limits, compression, faults);
     }
 
     /** A state with its words. */
@@ -82,8 +87,28 @@ final class CylinderJudge {
         return work.equals("lash-set") ? "the lash was set" : "work done (" + work + ")";
     }
 
+    /** The words come from the readings; whether anything is held against the cylinder, the fault model says. */
     private Standing standing(int cylinder) {
-        return failing(cylinder).or(() -> doubtful(cylinder)).orElseGet(() -> quiet(cylinder));
+        Standing read = failing(cylinder).or(() -> doubtful(cylinder)).orElseGet(() -> quiet(cylinder));
+        if (!faults.doubtful(cylinder).isEmpty() && !faults.called(cylinder)) {
+            return new Standing(State.IN_DOUBT, "in doubt: repeat " + repeat(cylinder));
+        }
+        boolean plain = read.state() == State.LEVEL;
+        return faults.called(cylinder) && plain
+                ? new Standing(State.IN_DOUBT, "in doubt: " + likeliest(cylinder))
+                : read;
+    }
+
+    private String repeat(int cylinder) {
+        return Phrase.list(faults.doubtful(cylinder).stream().map(Part::words).toList());
+    }
+
+    private String likeliest(int cylinder) {
+        return faults.posterior().candidates(cylinder).entrySet().stream()
+                .filter(entry -> entry.getKey().fault() != Fault.SOUND)
+                .max(Map.Entry.comparingByValue())
+                .map(entry -> FaultWords.name(entry.getKey()))
+                .orElse("");
     }
 
     private Optional<Standing> failing(int cylinder) {
@@ -190,13 +215,30 @@ final class CylinderJudge {
         return leak.grounds();
     }
 
-    /** Everything else that this cylinder brings to the verdict. */
+    /** Everything else that this cylinder brings to the verdict; what the fault model has weighed is only told. */
     List<Ground> grounds(int cylinder) {
         List<Ground> grounds = new ArrayList<>();
-        compression.ground(cylinder).ifPresent(grounds::add);
-        pullGround(cylinder).ifPresent(grounds::add);
+        compression
+                .ground(cylinder)
+                .map(ground -> ofCompression(cylinder, ground))
+                .ifPresent(grounds::add);
+        pullGround(cylinder).map(ground -> ofPull(cylinder, ground)).ifPresent(grounds::add);
         grounds.addAll(CylinderSigns.grounds(evidence, cylinder, limits));
         return grounds;
+    }
+
+    private Ground ofCompression(int cylinder, Ground ground) {
+        boolean blunder = faults.doubtful(cylinder).contains(Part.DRY);
+        boolean weighed = switch (compression.standing(cylinder)) {
+            case LOW -> faults.called(cylinder);
+            case BELOW -> faults.called(cylinder) || faults.clear(cylinder);
+            default -> false;
+        };
+        return weighed || blunder ? ground.told() : ground.asDoubt();
+    }
+
+    private Ground ofPull(int cylinder, Ground ground) {
+        return faults.called(cylinder) || faults.clear(cylinder) ? ground.told() : ground.asDoubt();
     }
 
     /** A cylinder that pulls nothing fails; one that pulls little is in doubt. */

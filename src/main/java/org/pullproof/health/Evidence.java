@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -98,6 +99,21 @@ record Evidence(
         return elevation.stream()
                 .map(metres -> StandardAtmosphere.pressureAt(metres).pascal())
                 .findFirst();
+    }
+
+    /**
+     * Dry readings that the fault model weighs: those that compare, and those below their own first stroke, since it allows for
+     * blunders; if none was made well (every throttle closed), all of them.
+     */
+    SortedMap<Integer, Reading.Compression> weighedDry() {
+        SortedMap<Integer, Reading.Compression> lastStrokes = new TreeMap<>();
+        dry.forEach((cylinder, reading) -> lastStrokes.put(cylinder, reading.withoutFirst()));
+        Set<Integer> alike = Comparison.of(lastStrokes).alike().keySet();
+        SortedMap<Integer, Reading.Compression> weighed = new TreeMap<>(dry);
+        if (!alike.isEmpty()) {
+            weighed.keySet().retainAll(alike);
+        }
+        return weighed;
     }
 
     /** Whether the pressure of the air at a dry reading comes from the elevation and not from a barometer. */

@@ -20,6 +20,8 @@ record Ground(Weight weight, String clause, String sentence) {
         DOUBTS,
         /** A reading that the verdict lacks. */
         LACKS,
+        /** A reading that is told and already weighed. */
+        TELLS,
         /** A reading that speaks for the engine. */
         SPEAKS_FOR
     }
@@ -30,6 +32,20 @@ record Ground(Weight weight, String clause, String sentence) {
 
     static Ground doubts(String clause, String sentence) {
         return new Ground(Weight.DOUBTS, clause, sentence);
+    }
+
+    /** This, told but without a weight of its own: the fault model has weighed it. */
+    Ground told() {
+        return new Ground(Weight.TELLS, "", sentence);
+    }
+
+    /** This as a doubt at most. */
+    Ground asDoubt() {
+        return new Ground(Weight.DOUBTS, clause, sentence);
+    }
+
+    static Ground speaksFor(String clause, String sentence) {
+        return new Ground(Weight.SPEAKS_FOR, clause, sentence);
     }
 
     static Ground lacks(String clause) {

@@ -41,6 +41,7 @@ final class HealthAnswer {
         agreement(Phrase.cylinders(
                         level().stream().map(CylinderFindings::number).toList()))
                 .ifPresent(clauses::add);
+        clauses.addAll(byWords(State.IN_DOUBT));
         clauses.addAll(clauses(Ground.Weight.SPEAKS_FOR));
         if (!notLookedFor.isEmpty()) {
             clauses.add(Phrase.list(notLookedFor) + " not looked for");
@@ -49,11 +50,10 @@ final class HealthAnswer {
     }
 
     private String failing() {
-        List<String> clauses = new ArrayList<>(byWords(State.LOW));
+        List<String> clauses = new ArrayList<>(clauses(Ground.Weight.FAILS));
         if (clauses.isEmpty()) {
-            clauses.addAll(byWords(State.IN_DOUBT));
+            clauses.addAll(byWords(State.LOW));
         }
-        clauses.addAll(clauses(Ground.Weight.FAILS));
         others().ifPresent(clauses::add);
         return String.join("; ", clauses);
     }

@@ -9,19 +9,25 @@ import org.pullproof.engine.EngineProfile;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.Verdict;
 import org.pullproof.health.compression.Levels;
+import org.pullproof.health.faults.FaultModel;
+import org.pullproof.health.nexttest.TestCosts;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 
 /**
- * Says whether an engine is sound, from its readings and from limits. No chances are given: a plain failing reading makes it not
- * sound; sound needs level compression in every cylinder, oil pressure at hot idle, and nothing that speaks against it; all else
- * is not settled, with what is missing. Cylinders alone never make an engine sound.
+ * Says whether an engine is sound. The readings of its cylinders are weighed by the fault model; sound needs, besides its yes,
+ * compression in every cylinder, oil pressure at hot idle, and nothing else that speaks against it; what neither makes it sound nor
+ * settles a fault leaves it not settled, with what is missing. Cylinders alone never make an engine sound.
  */
 public final class HealthAssessor {
     private final HealthLimits limits;
+    private final FaultModel faults;
+    private final TestCosts costs;
 
-    public HealthAssessor(HealthLimits limits) {
+    public HealthAssessor(HealthLimits limits, FaultModel faults, TestCosts costs) {
         this.limits = limits;
+        this.faults = faults;
+        this.costs = costs;
     }
 
     /**
@@ -34,26 +40,30 @@ public final class HealthAssessor {
      */
     public HealthFindings assess(List<Reading> readings, EngineProfile profile, Car car, Figures figures) {
         Evidence evidence = Evidence.of(readings, profile, car, figures);
-        CylinderJudge judge = new CylinderJudge(evidence, limits);
+        FaultJudge weighed = new FaultJudge(evidence, faults);
+        CylinderJudge judge = new CylinderJudge(evidence, limits, weighed);
         EngineJudge engine = new EngineJudge(evidence.engineSigns(), limits, figures);
         List<CylinderFindings> cylinders =
                 evidence.cylinders().stream().map(judge::findings).toList();
-        List<Ground> grounds = grounds(evidence, judge, engine, car);
+        List<Ground> grounds = grounds(evidence, weighed, judge, engine, car);
         Verdict verdict = verdict(grounds);
         return new HealthFindings(
                 verdict,
                 new HealthAnswer(cylinders, grounds, engine.notLookedFor()).of(verdict),
                 grounds.stream().map(Ground::sentence).toList(),
-                remarks(evidence, engine),
+                remarks(evidence, weighed, engine),
                 missing(evidence, judge),
                 evidence.comparison().spreadPercent(),
                 evidence.rules().map(rules -> rules.judge(figures)).orElse(List.of()),
                 cylinders,
-                List.copyOf(evidence.engineSigns()));
+                List.copyOf(evidence.engineSigns()),
+                new FaultReport(evidence, weighed, faults.constants())
+                        .findings(car, FaultReport.everRead(readings), costs));
     }
 
-    private static List<Ground> grounds(Evidence evidence, CylinderJudge judge, EngineJudge engine, Car car) {
-        List<Ground> grounds = new ArrayList<>();
+    private static List<Ground> grounds(
+            Evidence evidence, FaultJudge weighed, CylinderJudge judge, EngineJudge engine, Car car) {
+        List<Ground> grounds = new ArrayList<>(weighed.grounds());
         levelGround(evidence).ifPresent(grounds::add);
         grounds.addAll(judge.leakGrounds());
         evidence.cylinders().forEach(cylinder -> grounds.addAll(judge.grounds(cylinder)));
@@ -120,8 +130,9 @@ public final class HealthAssessor {
         return missing;
     }
 
-    private List<String> remarks(Evidence evidence, EngineJudge engine) {
-        List<String> remarks = new ArrayList<>(evidence.comparison().takenAsAlike());
+    private List<String> remarks(Evidence evidence, FaultJudge weighed, EngineJudge engine) {
+        List<String> remarks = new ArrayList<>(weighed.repeats());
+        remarks.addAll(evidence.comparison().takenAsAlike());
         slowCranking(evidence).ifPresent(remarks::add);
         remarks.addAll(new CompressionNotes(evidence).all());
         AltitudeNote.of(evidence, limits).ifPresent(remarks::add);

@@ -20,6 +20,7 @@ import org.pullproof.units.Sentence;
  * @param rules rules of compression side by side, strictest first
  * @param cylinders findings by cylinder, 1 first
  * @param engineSigns what was read of the whole engine, the last of each kind
+ * @param faults what may be wrong, how sure, and which test is worth doing next
  */
 public record HealthFindings(
         Verdict verdict,
@@ -30,7 +31,8 @@ public record HealthFindings(
         OptionalDouble spreadPercent,
         List<Rule> rules,
         List<CylinderFindings> cylinders,
-        List<Reading> engineSigns) {
+        List<Reading> engineSigns,
+        FaultFindings faults) {
     public HealthFindings {
         reasons = List.copyOf(reasons);
         remarks = List.copyOf(remarks);

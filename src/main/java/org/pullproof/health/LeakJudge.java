@@ -21,8 +21,10 @@ final class LeakJudge {
     private final HealthLimits limits;
     private final CompressionJudge compression;
     private final OneHole hole;
+    private final FaultJudge faults;
 
-    LeakJudge(Evidence evidence, HealthLimits limits, CompressionJudge compression) {
+    LeakJudge(Evidence evidence, HealthLimits limits, CompressionJudge compression, FaultJudge faults) {
+        this.faults = faults;
         this.evidence = evidence;
         this.limits = limits;
         this.compression = compression;
@@ -89,11 +91,7 @@ final class LeakJudge {
 
     /** {@code air at the exhaust and the crankcase}. */
     String airWords(int cylinder) {
-        return "air at "
-                + Phrase.list(air(cylinder).stream()
-                        .sorted()
-                        .map(place -> place == AirPlace.NEIGHBOUR ? "the neighbour's plug hole" : "the " + place.key())
-                        .toList());
+        return AirWords.of(air(cylinder));
     }
 
     /** What the leak-down readings bring to the verdict; cylinders that say the same are told together. */
@@ -108,13 +106,18 @@ final class LeakJudge {
         alike.forEach((says, cylinders) -> {
             String sentence = Phrase.capital(Phrase.cylinders(cylinders)) + ": leak-down "
                     + Phrase.list(cylinders.stream().map(this::told).toList()) + says;
-            grounds.add(
-                    standing(cylinders.get(0)) == Standing.LEAKS
-                            ? Ground.fails("", sentence)
-                            : Ground.doubts("", sentence));
+            grounds.add(weighed(cylinders, Ground.doubts("", sentence)));
         });
         evidence.cylinders().forEach(cylinder -> bothLow(cylinder).ifPresent(grounds::add));
         return grounds;
+    }
+
+    /** A leak that the fault model has made something of is only told; one it makes nothing of is a doubt. */
+    private Ground weighed(List<Integer> cylinders, Ground ground) {
+        boolean misfit = standing(cylinders.get(0)) == Standing.MISFIT;
+        boolean heard = standing(cylinders.get(0)) == Standing.LEAKS;
+        boolean weighed = cylinders.stream().allMatch(cylinder -> faults.called(cylinder) || faults.clear(cylinder));
+        return heard || (weighed && !misfit) ? ground.told() : ground;
     }
 
     /** A cylinder low by both tests, yet not by one hole: it fails all the same, and both are read again. */

@@ -67,6 +67,11 @@ public sealed interface Reading {
             first.ifPresent(pressure -> pressure.requireDimension(Dimension.PRESSURE));
         }
 
+        /** This with no first stroke recorded. */
+        Compression withoutFirst() {
+            return new Compression(cylinder, wet, gauge, Optional.empty(), round, conditions, time, note);
+        }
+
         @Override
         public TestKind test() {
             return wet ? TestKind.COMPRESSION_WET : TestKind.COMPRESSION_DRY;

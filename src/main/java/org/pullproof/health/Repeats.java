@@ -26,6 +26,7 @@ final class Repeats {
     static List<Double> drops(List<Reading> readings) {
         return of(readings, Reading.Balance.class).stream()
                 .map(reading -> reading.drop().si())
+                .sorted()
                 .toList();
     }
 

@@ -34,6 +34,7 @@ record HealthSections(Appraisal appraisal, Wording wording) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Picture(tiles()));
         points("reasons", "Why", health.reasons()).ifPresent(blocks::add);
+        blocks.addAll(new FaultBlocks(health.faults()).all());
         points("remarks", "Also to be said", health.remarks()).ifPresent(blocks::add);
         points(
                         "missing",

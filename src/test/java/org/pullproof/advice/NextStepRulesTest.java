@@ -23,6 +23,7 @@ import org.pullproof.health.AirPlace;
 import org.pullproof.health.HealthFindings.State;
 import org.pullproof.health.HealthFindings.Verdict;
 import org.pullproof.health.TestKind;
+import org.pullproof.health.faults.Fault;
 import org.pullproof.tuneup.StepGraph;
 import org.pullproof.tuneup.TuneUp;
 import org.pullproof.tuneup.TuneUpSamples;
@@ -75,28 +76,15 @@ class NextStepRulesTest {
     }
 
     static Stream<Arguments> faults() {
-        Optional<String> leak = Optional.of("30 %");
         return Stream.of(
-                fault("Compression, wet", all -> low(all, Optional.empty(), Set.of())),
-                fault("Leak-down", all -> low(all, Optional.empty(), Set.of()).wet(3)),
-                fault(
-                        "Valve lash",
-                        all -> low(all, leak, Set.of(AirPlace.EXHAUST)).wet(3).leakdown(3)),
-                fault(
-                        "Borescope",
-                        all -> low(all, leak, Set.of(AirPlace.CRANKCASE)).wet(3).leakdown(3)),
-                fault(
-                        "Coolant-gas",
-                        all -> low(all, leak, Set.of(AirPlace.COOLANT)).wet(3).leakdown(3)),
-                fault(
-                        "Borescope",
-                        all -> low(all, leak, Set.of(AirPlace.EXHAUST))
-                                .wet(3)
-                                .leakdown(3)
-                                .sign(TestKind.LASH, OptionalInt.of(3), "in-spec")),
-                fault(
-                        "Swap the coil of cylinder 3",
-                        all -> all.suspect(State.IN_DOUBT, Optional.empty(), Set.of(), Optional.of("fuel-wet"))));
+                fault("Compression, wet, cylinder 3", all -> all.proposed(TestKind.COMPRESSION_WET, 3)),
+                fault("Leak-down, cylinder 3, and listen", all -> all.proposed(TestKind.LEAKDOWN, 3)),
+                fault("Valve lash", all -> all.proposed(TestKind.LASH, 3).proposed(TestKind.LEAKDOWN, 2)),
+                fault("Borescope", all -> all.proposed(TestKind.BORESCOPE, 3)),
+                fault("Leak-down, cylinder 1, 2, 4", all -> all.proposed(TestKind.LEAKDOWN, 1, 2, 4)),
+                fault("Coolant-gas", all -> low(all, Optional.of("30 %"), Set.of(AirPlace.COOLANT))),
+                fault("Swap the coil of cylinder 3", all -> all.called(Fault.IGNITION)),
+                fault("Valve lash", all -> all.called(Fault.EXHAUST_VALVE).proposed(TestKind.LASH, 3)));
     }
 
     @ParameterizedTest
@@ -107,9 +95,10 @@ class NextStepRulesTest {
 
     @Test
     void lashIsNotProposedForACarThatIsNotOnesOwn() {
-        Situations found = low(Situations.of("plugs-out", "yes").level(), Optional.of("30 %"), Set.of(AirPlace.EXHAUST))
-                .wet(3)
-                .leakdown(3);
+        Situations found = Situations.of("plugs-out", "yes")
+                .level()
+                .proposed(TestKind.LASH, 3)
+                .proposed(TestKind.BORESCOPE, 3);
         assertThat(action(found)).startsWith("Borescope");
     }
 

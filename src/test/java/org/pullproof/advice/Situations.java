@@ -27,12 +27,16 @@ import org.pullproof.engine.Setup;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.AirPlace;
 import org.pullproof.health.Conditions;
+import org.pullproof.health.FaultFindings;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.State;
 import org.pullproof.health.HealthFindings.Verdict;
 import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
+import org.pullproof.health.faults.Fault;
+import org.pullproof.health.nexttest.NextTest;
+import org.pullproof.health.nexttest.TestCost;
 import org.pullproof.session.Session;
 import org.pullproof.tuneup.TuneUp;
 import org.pullproof.tuneup.TuneUpAssessor;
@@ -57,6 +61,8 @@ final class Situations {
     private final List<JudgedChange> changes = new ArrayList<>();
     private Verdict verdict = Verdict.NOT_SETTLED;
     private TuneUp tuneUp = TuneUp.notBegun();
+    private final List<FaultFindings.CylinderChances> chances = new ArrayList<>();
+    private final List<FaultFindings.ProposedTest> proposed = new ArrayList<>();
     private String present = "base";
     private List<String> setups = List.of("base");
 
@@ -102,6 +108,21 @@ final class Situations {
     /** Cylinder 3 stands out: low in compression or in doubt, with air heard, if leak-down was done. */
     Situations suspect(State state, Optional<String> leak, Set<AirPlace> air, Optional<String> plug) {
         cylinders.set(2, cylinder(3, state, true, true, leak, air, plug));
+        return this;
+    }
+
+    /** The fault model calls cylinder 3 faulty, this fault the likeliest. */
+    Situations called(Fault fault) {
+        chances.add(new FaultFindings.CylinderChances(
+                3, true, List.of(new FaultFindings.CandidateChance(fault, "", 0.9, List.of(), List.of()))));
+        return this;
+    }
+
+    /** The fault model proposes a test. */
+    Situations proposed(TestKind test, Integer... on) {
+        proposed.add(new FaultFindings.ProposedTest(
+                new NextTest(test, List.of(on), NextTest.Reason.WORTH_ITS_COST, 0.4, 100, new TestCost(30, 0)),
+                "It is worth it."));
         return this;
     }
 
@@ -229,7 +250,8 @@ final class Situations {
                 OptionalDouble.empty(),
                 List.of(),
                 cylinders,
-                engineSigns);
+                engineSigns,
+                new FaultFindings(0.5, true, chances, List.of(), List.of(), proposed, ""));
     }
 
     private DynoFindings dyno() {

@@ -42,6 +42,7 @@ import org.pullproof.engine.Rotor;
 import org.pullproof.engine.Setup;
 import org.pullproof.health.AirPlace;
 import org.pullproof.health.Conditions;
+import org.pullproof.health.FaultFindings;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.State;
@@ -113,7 +114,8 @@ public final class GreyCoupe {
                         IntStream.rangeClosed(1, 8)
                                 .mapToObj(GreyCoupe::unmeasured)
                                 .toList(),
-                        List.of()),
+                        List.of(),
+                        FaultFindings.none()),
                 new TuneUpFindings(new Sentence("**Not begun.**"), List.of(), List.of(), List.of(), List.of()),
                 new DynoFindings(
                         new Sentence("**No pull yet.**"),
@@ -270,7 +272,8 @@ public final class GreyCoupe {
                         new HealthFindings.Rule(
                                 "spread under 3 %", false, "common practice, no source", "spread is 4.3 %")),
                 IntStream.rangeClosed(1, 8).mapToObj(GreyCoupe::level).toList(),
-                List.of());
+                List.of(),
+                FaultFindings.none());
     }
 
     private static CylinderFindings level(int cylinder) {

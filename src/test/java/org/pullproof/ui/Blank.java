@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.pullproof.health.FaultFindings;
 import org.pullproof.units.Money;
 
 /** Records with nothing in them, for tests that show an empty sheet. */
@@ -20,6 +21,7 @@ final class Blank {
             Map.entry(OptionalDouble.class, OptionalDouble.empty()),
             Map.entry(OptionalInt.class, OptionalInt.empty()),
             Map.entry(String.class, "USD"),
+            Map.entry(FaultFindings.class, FaultFindings.none()),
             Map.entry(Money.class, Money.of(0, "USD")),
             Map.entry(boolean.class, false),
             Map.entry(int.class, 0),

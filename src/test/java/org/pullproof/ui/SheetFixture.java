@@ -21,6 +21,7 @@ import org.pullproof.files.ProfileShelf;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.AirPlace;
 import org.pullproof.health.Conditions;
+import org.pullproof.health.FaultFindings;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.Rule;
@@ -116,7 +117,8 @@ public final class SheetFixture {
                                 false, "common practice, no source", "lowest 92 psi is 57 % of the highest, 162 psi"),
                         new Rule("none below 100 psi", false, "common practice, no source", "lowest 92 psi")),
                 cylinders,
-                signs(open.session().readings()));
+                signs(open.session().readings()),
+                FaultFindings.none());
     }
 
     private static List<Reading> signs(List<Reading> readings) {

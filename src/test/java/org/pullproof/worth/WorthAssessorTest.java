@@ -20,6 +20,7 @@ import org.pullproof.changes.Change;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.changes.JudgedChange;
 import org.pullproof.engine.Ignition;
+import org.pullproof.health.FaultFindings;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.HealthFindings.Verdict;
 import org.pullproof.tuneup.TuneUpSamples;
@@ -286,7 +287,8 @@ class WorthAssessorTest {
                 OptionalDouble.empty(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                FaultFindings.none());
     }
 
     private static ChangeLedger ledger(List<JudgedChange> judged) {

@@ -48,6 +48,7 @@ public final class HealthSheet implements Sheet {
     private final EngineTiles tiles;
     private final EntryForm form;
     private final ReadingsTable readings;
+    private final CandidatesList candidates = new CandidatesList();
     private final RulesList rules = new RulesList();
     private final EngineStrip strip;
     private final Label chosen = Labels.whole("", "section");
@@ -119,7 +120,7 @@ public final class HealthSheet implements Sheet {
 
     /** Reasons and rules scroll by themselves, so that the strip below stays in sight. */
     private Node why() {
-        ScrollPane why = new ScrollPane(rules);
+        ScrollPane why = new ScrollPane(new VBox(candidates, rules));
         why.setFitToWidth(true);
         why.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         why.setAccessibleText("Why, and the rules of compression");
@@ -196,6 +197,7 @@ public final class HealthSheet implements Sheet {
         tiles.show();
         readings.show();
         strip.show();
+        candidates.show(model.model().appraisal().health().faults(), model.ofWholeEngine() ? 0 : cylinder);
         List<String> cautions = cautionsOf.apply(model.entry().testProperty().get());
         if (model.anythingRead()) {
             rules.show(model.model().appraisal().health(), cautions, model.testBegun());

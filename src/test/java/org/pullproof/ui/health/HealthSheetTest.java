@@ -20,6 +20,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.pullproof.HeadlessFx;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.app.OpenSession;
+import org.pullproof.health.FaultFindings;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.State;
@@ -83,7 +84,8 @@ class HealthSheetTest {
                         OptionalDouble.empty(),
                         List.of(),
                         cylinders,
-                        List.of()));
+                        List.of(),
+                        FaultFindings.none()));
     }
 
     private static CylinderFindings level(Reading.Compression compression) {
