@@ -28,9 +28,8 @@ record StandardRange(Standard standard) {
         };
     }
 
-    @SafeVarargs
-    private static List<String> told(Optional<String>... sentences) {
-        return Stream.of(sentences).flatMap(Optional::stream).toList();
+    private static List<String> told(Optional<String> first, Optional<String> second) {
+        return Stream.concat(first.stream(), second.stream()).toList();
     }
 
     private Optional<String> outside(String what, double value, double low, double high, int decimals, String unit) {
