@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.pullproof.health.faults.Candidate;
 import org.pullproof.health.faults.EngineState;
 import org.pullproof.health.faults.Explainer;
@@ -145,7 +146,7 @@ final class FaultJudge {
                 .filter(entry -> entry.getValue() >= 0.01)
                 .limit(3)
                 .map(entry -> FaultWords.name(entry.getKey()) + " " + FaultWords.chance(entry.getValue()))
-                .collect(java.util.stream.Collectors.joining(", "));
+                .collect(Collectors.joining(", "));
     }
 
     private String misfit(int cylinder) {

@@ -76,7 +76,7 @@ final class FaultWords {
             return who + (p >= verdicts.settled() ? "" : "most likely ") + does(fault);
         }
         boolean family = families(chances).getOrDefault(fault.family(), 0.0) >= verdicts.named();
-        return who + (family ? does(fault.family()) : "is at fault") + ", most likely: " + name(likeliest);
+        return who + (family ? does(fault.family()) : "is at fault") + ", most likely " + fault.words();
     }
 
     private static List<Candidate> faulty(Map<Candidate, Double> chances) {

@@ -121,9 +121,7 @@ class HealthStoriesTest {
     @Test
     void eightyEightPsiBesideALeakOfSixtyTwoPercentAreRepeated() throws Exception {
         Path session = car("v6-even-fire-60", "d3-exhaust-valve-v6.csv");
-        add(
-                session,
-                """
+        add(session, """
                 test,cylinder,value,first,strokes,supply,orifice,air,throttle,plugs
                 compression-dry,4,88psi,75psi,6,,,,open,all-out
                 leakdown,4,62%,,,90psi,1.0mm,exhaust,,

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.pullproof.car.Access;
 import org.pullproof.health.faults.FaultPosterior;
+import org.pullproof.health.faults.TestOutcomes;
 import org.pullproof.health.nexttest.Circumstances;
 import org.pullproof.health.nexttest.NextTest;
 import org.pullproof.health.nexttest.TestAdvisor;
@@ -46,10 +47,7 @@ class NextTestValueTest {
     })
     void aTestIsWorthWhatWasComputedApart(String name, int cylinder, TestKind test, double bits, double dollars) {
         FaultPosterior posterior = ReferenceCase.named(name).posterior();
-        assertThat(new org.pullproof.health.faults.TestOutcomes(posterior)
-                        .of(cylinder, test)
-                        .orElseThrow()
-                        .information())
+        assertThat(new TestOutcomes(posterior).of(cylinder, test).orElseThrow().information())
                 .isCloseTo(bits, within(0.006));
         assertThat(advisor(posterior, Optional.empty(), 0).value(cylinder, test).orElseThrow())
                 .isCloseTo(dollars, within(0.6));

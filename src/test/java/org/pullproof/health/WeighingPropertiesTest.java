@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.pullproof.car.Car;
 import org.pullproof.health.faults.EngineState;
 import org.pullproof.health.faults.Fault;
 
@@ -120,8 +121,7 @@ class WeighingPropertiesTest {
     private static double chance(List<Reading> readings, Fault fault) {
         return ReferenceCase.MODEL
                 .weigh(new WeighedReadings(
-                                Evidence.of(readings, Sheets.I4, org.pullproof.car.Car.named("test"), Sheets.US),
-                                ReferenceCase.CONSTANTS)
+                                Evidence.of(readings, Sheets.I4, Car.named("test"), Sheets.US), ReferenceCase.CONSTANTS)
                         .all())
                 .p(2, fault);
     }

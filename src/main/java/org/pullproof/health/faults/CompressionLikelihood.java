@@ -1,5 +1,6 @@
 package org.pullproof.health.faults;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -74,7 +75,7 @@ final class CompressionLikelihood {
     double[] of(Chamber chamber) {
         double[] table = new double[grid.leaks() * grid.block()];
         if (chamber.sealing() == Sealing.ANY || dryTable.isEmpty()) {
-            java.util.Arrays.fill(table, chamber.sealing() == Sealing.ANY ? anyReading() : 1);
+            Arrays.fill(table, chamber.sealing() == Sealing.ANY ? anyReading() : 1);
             return table;
         }
         for (int place = 0; place < grid.leaks(); place++) {
@@ -120,7 +121,7 @@ final class CompressionLikelihood {
     private void first(double lnDry, double ratio, double lnTight, Sealing sealing) {
         if (first.isEmpty()) {
             firstBesideDry = 1;
-            java.util.Arrays.fill(firstAlone, 1);
+            Arrays.fill(firstAlone, 1);
             return;
         }
         double bump = bump(sealing);

@@ -1,6 +1,7 @@
 package org.pullproof.health.faults;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -213,7 +214,7 @@ final class Hypotheses {
 
     private static Left alike(double[] u) {
         double[] weights = new double[u.length];
-        java.util.Arrays.fill(weights, 1.0 / u.length);
+        Arrays.fill(weights, 1.0 / u.length);
         return new Left(u, weights);
     }
 

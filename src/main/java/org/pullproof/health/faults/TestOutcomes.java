@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.pullproof.health.TestKind;
 import org.pullproof.health.hole.GaugeTest;
@@ -60,7 +61,7 @@ public final class TestOutcomes {
             CylinderLikelihood changed = posterior
                     .joint()
                     .likelihood(cylinder)
-                    .withChambers(withOil.chambers(read.withWet(gauge), java.util.Set.of()));
+                    .withChambers(withOil.chambers(read.withWet(gauge), Set.of()));
             found.add(posterior.alone(cylinder).chancesWithOil(changed, withOil.grid()));
         }
         return outcomes(cylinder, found);

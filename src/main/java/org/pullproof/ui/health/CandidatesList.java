@@ -1,6 +1,7 @@
 package org.pullproof.ui.health;
 
 import java.util.List;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -75,7 +76,7 @@ final class CandidatesList extends VBox {
         whole.setMinWidth(BAR);
         whole.setMaxWidth(BAR);
         HBox.setHgrow(whole, Priority.NEVER);
-        whole.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        whole.setAlignment(Pos.CENTER_LEFT);
         return whole;
     }
 

@@ -1,5 +1,6 @@
 package org.pullproof.simulation.faults;
 
+import java.util.Arrays;
 import java.util.Random;
 
 /** Draws of one engine, from a seed. */
@@ -31,7 +32,7 @@ final class Dice {
     }
 
     int weighted(double[] weights) {
-        double sum = java.util.Arrays.stream(weights).sum();
+        double sum = Arrays.stream(weights).sum();
         double at = random.nextDouble() * sum;
         for (int i = 0; i < weights.length - 1; i++) {
             at -= weights[i];

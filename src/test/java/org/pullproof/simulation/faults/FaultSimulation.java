@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import org.pullproof.files.FaultConstantsFile;
+import org.pullproof.health.faults.EngineState;
 import org.pullproof.health.faults.FaultConstants;
 import org.pullproof.health.faults.FaultModel;
 
@@ -80,8 +81,7 @@ public final class FaultSimulation {
                     kind,
                     only(of, Score::right).size(),
                     of.size(),
-                    only(of, score -> score.state() != org.pullproof.health.faults.EngineState.OK)
-                            .size());
+                    only(of, score -> score.state() != EngineState.OK).size());
         }
     }
 

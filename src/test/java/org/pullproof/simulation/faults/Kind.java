@@ -1,5 +1,6 @@
 package org.pullproof.simulation.faults;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.pullproof.health.faults.Fault;
 
@@ -46,9 +47,8 @@ enum Kind {
     }
 
     static Kind draw(Dice dice) {
-        double[] shares = java.util.Arrays.stream(values())
-                .mapToDouble(kind -> kind.drawn)
-                .toArray();
+        double[] shares =
+                Arrays.stream(values()).mapToDouble(kind -> kind.drawn).toArray();
         return values()[dice.weighted(shares)];
     }
 }
