@@ -69,8 +69,7 @@ public final class MakeReport {
         try {
             new WholeFile().write(target, bytes);
         } catch (IOException failed) {
-            throw new BadFileException(
-                    target.toString(), "", "it could not be written: " + Reason.of(failed) + ".");
+            throw new BadFileException(target.toString(), "", "it could not be written: " + Reason.of(failed) + ".");
         }
     }
 }

@@ -6,10 +6,10 @@ import java.util.stream.Stream;
 import org.pullproof.advice.Cautions;
 import org.pullproof.report.Format;
 import org.pullproof.report.Paper;
+import org.pullproof.report.TallyKind;
 import org.pullproof.report.TallyMaker;
 import org.pullproof.report.TallyPage;
 import org.pullproof.report.TallySheet;
-import org.pullproof.report.TallyKind;
 import org.pullproof.report.TallyText;
 import org.pullproof.session.Session;
 

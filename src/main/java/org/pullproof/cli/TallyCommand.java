@@ -7,8 +7,8 @@ import org.pullproof.app.OpenSession;
 import org.pullproof.app.Toolbox;
 import org.pullproof.report.Format;
 import org.pullproof.report.Paper;
-import org.pullproof.report.TallySheet;
 import org.pullproof.report.TallyKind;
+import org.pullproof.report.TallySheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,7 +20,8 @@ import picocli.CommandLine.Spec;
 /** Prints the blank of a test. */
 @Command(
         name = "tally",
-        description = "Makes a printable blank for a test: one page, big boxes, in the order of the test for this engine.",
+        description =
+                "Makes a printable blank for a test: one page, big boxes, in the order of the test for this engine.",
         footer = {"", "Example: pullproof tally grey-coupe --test compression -o compression.pdf"})
 final class TallyCommand implements Callable<Integer> {
     private final Toolbox tools;
@@ -41,8 +42,9 @@ final class TallyCommand implements Callable<Integer> {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
-            description = "Where to, as its ending says: .pdf, .html or .txt; a file of that name is replaced. Without it,"
-                    + " as text to standard output.")
+            description =
+                    "Where to, as its ending says: .pdf, .html or .txt; a file of that name is replaced. Without it,"
+                            + " as text to standard output.")
     private Optional<Path> target = Optional.empty();
 
     @Option(
@@ -64,7 +66,8 @@ final class TallyCommand implements Callable<Integer> {
         TallyKind wanted = TallyKind.named(test)
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(),
-                        "There is no tally sheet for \"" + test + "\"; there is one for each of " + TallyKind.keys() + "."));
+                        "There is no tally sheet for \"" + test + "\"; there is one for each of " + TallyKind.keys()
+                                + "."));
         Optional<Format> format = target.map(this::format);
         OpenSession open = tools.desk().open(session);
         output.complain(open.problems());

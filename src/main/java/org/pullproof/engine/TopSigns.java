@@ -27,9 +27,10 @@ public final class TopSigns {
 
     private static List<String> withoutDistributor(int cylinder) {
         return List.of(
-                "Whistle: in plug hole " + cylinder + ", it sounds while the piston rises on compression and is silent on"
+                "Whistle: in plug hole " + cylinder
+                        + ", it sounds while the piston rises on compression and is silent on"
                         + " the exhaust stroke; a gloved finger over the hole feels the same.",
-                "Cam: with the cover off, both lobes of cylinder " + cylinder + " point away from their valves, and both"
-                        + " valves have play or follow the base circle.");
+                "Cam: with the cover off, both lobes of cylinder " + cylinder
+                        + " point away from their valves, and both" + " valves have play or follow the base circle.");
     }
 }

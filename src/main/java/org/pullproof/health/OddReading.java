@@ -40,7 +40,6 @@ public final class OddReading {
         }
         if (reading instanceof Reading.Balance balance) {
             return beside(
-                    balance,
                     balance.drop(),
                     others(balance, kind(before, Reading.Balance.class)),
                     other -> other.drop().si(),
@@ -64,7 +63,6 @@ public final class OddReading {
                 .or(() -> oilTookAway(reading, before))
                 .or(() -> repeat(reading, before))
                 .or(() -> beside(
-                        reading,
                         reading.gauge(),
                         others(reading, alike(reading, before)),
                         other -> other.gauge().si(),
@@ -86,7 +84,8 @@ public final class OddReading {
         return before.stream()
                 .filter(dry -> reading.wet() && !dry.wet() && sameCylinder(dry, reading))
                 .reduce((one, next) -> next)
-                .filter(dry -> apart(dry, reading) && reading.gauge().si() < dry.gauge().si())
+                .filter(dry -> apart(dry, reading)
+                        && reading.gauge().si() < dry.gauge().si())
                 .map(dry -> figure(reading.gauge()) + " with oil is below " + figure(dry.gauge())
                         + " without; oil takes no compression away.");
     }
@@ -115,7 +114,7 @@ public final class OddReading {
     }
 
     private static <R extends Reading> Optional<String> beside(
-            R reading, Quantity read, List<R> others, ToDoubleFunction<R> value, double share) {
+            Quantity read, List<R> others, ToDoubleFunction<R> value, double share) {
         if (others.size() < FEWEST_OTHERS) {
             return Optional.empty();
         }
@@ -124,7 +123,9 @@ public final class OddReading {
         if (read.si() < least * share) {
             return Optional.of(far(read, "below", others.size(), least, most));
         }
-        return read.si() > most / share ? Optional.of(far(read, "above", others.size(), least, most)) : Optional.empty();
+        return read.si() > most / share
+                ? Optional.of(far(read, "above", others.size(), least, most))
+                : Optional.empty();
     }
 
     private static String far(Quantity read, String side, int others, double least, double most) {

@@ -57,16 +57,13 @@ public record Run(List<Reading> readings) {
     /** How a reading was made, as far as it was recorded. */
     public static Map<RunField, String> way(Reading reading) {
         Map<RunField, String> way = new EnumMap<>(RunField.class);
-        RunField.of(reading.test())
-                .forEach(field -> field.told(reading).ifPresent(told -> way.put(field, told)));
+        RunField.of(reading.test()).forEach(field -> field.told(reading).ifPresent(told -> way.put(field, told)));
         return way;
     }
 
     /** The last reading of a test, or of its dry or wet sister. */
     public static Optional<Reading> last(List<Reading> all, TestKind test) {
-        return all.stream()
-                .filter(reading -> sameTest(reading.test(), test))
-                .reduce((one, next) -> next);
+        return all.stream().filter(reading -> sameTest(reading.test(), test)).reduce((one, next) -> next);
     }
 
     /** Readings of one cylinder in a test. */

@@ -50,11 +50,7 @@ public enum RunField {
 
     private static Set<TestKind> cylinders() {
         return EnumSet.of(
-                TestKind.BALANCE,
-                TestKind.COMPRESSION_DRY,
-                TestKind.COMPRESSION_WET,
-                TestKind.LEAKDOWN,
-                TestKind.PLUG);
+                TestKind.BALANCE, TestKind.COMPRESSION_DRY, TestKind.COMPRESSION_WET, TestKind.LEAKDOWN, TestKind.PLUG);
     }
 
     public String key() {
@@ -75,8 +71,7 @@ public enum RunField {
     public Optional<String> told(Reading reading) {
         Conditions made = reading.conditions();
         return switch (this) {
-            case STROKES ->
-                made.strokes().stream().mapToObj(String::valueOf).findFirst();
+            case STROKES -> made.strokes().stream().mapToObj(String::valueOf).findFirst();
             case THROTTLE -> made.throttle().map(RunField::key);
             case PLUGS -> made.plugs().map(RunField::key);
             case ENGINE -> made.engine().map(RunField::key);
@@ -89,8 +84,7 @@ public enum RunField {
             case WHO -> made.who();
             case NOTE -> Optional.of(reading.note()).filter(note -> !note.isBlank());
             case SUPPLY -> leakdown(reading).flatMap(Reading.Leakdown::supply).map(Quantity::toString);
-            case ORIFICE ->
-                leakdown(reading).flatMap(Reading.Leakdown::orifice).map(Quantity::toString);
+            case ORIFICE -> leakdown(reading).flatMap(Reading.Leakdown::orifice).map(Quantity::toString);
         };
     }
 

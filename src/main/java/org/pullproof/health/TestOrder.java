@@ -47,8 +47,7 @@ public record TestOrder(List<Stop> stops) {
     private static TestOrder thereAndBack(List<Integer> cylinders) {
         List<Integer> back = new ArrayList<>(cylinders);
         Collections.reverse(back);
-        return new TestOrder(
-                Stream.concat(round(cylinders, 1), round(back, 2)).toList());
+        return new TestOrder(Stream.concat(round(cylinders, 1), round(back, 2)).toList());
     }
 
     private static Stream<Stop> round(List<Integer> cylinders, int round) {

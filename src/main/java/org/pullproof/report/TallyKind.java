@@ -9,8 +9,7 @@ import org.pullproof.health.TestKind;
 /** A test there is a tally sheet for. */
 public enum TallyKind {
     BALANCE("balance", "Balance", List.of(TestKind.BALANCE)),
-    COMPRESSION(
-            "compression", "Compression, dry and wet", List.of(TestKind.COMPRESSION_DRY, TestKind.COMPRESSION_WET)),
+    COMPRESSION("compression", "Compression, dry and wet", List.of(TestKind.COMPRESSION_DRY, TestKind.COMPRESSION_WET)),
     LEAKDOWN("leakdown", "Leak-down", List.of(TestKind.LEAKDOWN));
 
     private final String key;

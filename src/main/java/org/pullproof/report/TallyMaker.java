@@ -145,16 +145,19 @@ public final class TallyMaker {
     private List<String> notes() {
         return switch (test) {
             case BALANCE ->
-                List.of("Hold 1,200 to 1,500 rpm with the idle control fixed or unplugged, fan and air conditioning off.");
+                List.of(
+                        "Hold 1,200 to 1,500 rpm with the idle control fixed or unplugged, fan and air conditioning off.");
             case COMPRESSION ->
-                List.of("A reading far from the others: take it once more before you believe it. Oil only after every dry"
-                        + " reading is written down.");
+                List.of(
+                        "A reading far from the others: take it once more before you believe it. Oil only after every dry"
+                                + " reading is written down.");
             case LEAKDOWN -> leakNotes();
         };
     }
 
     private List<String> leakNotes() {
-        List<String> notes = new ArrayList<>(TopSigns.of(profile(), order.cylinders().get(0)));
+        List<String> notes =
+                new ArrayList<>(TopSigns.of(profile(), order.cylinders().get(0)));
         notes.add("Listen: "
                 + Arrays.stream(AirPlace.values())
                         .map(place -> place.letter() + " " + place.listenAt() + ", " + place.path())

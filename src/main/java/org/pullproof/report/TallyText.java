@@ -93,8 +93,7 @@ public final class TallyText {
         if (cell.ticks().isEmpty()) {
             return Lines.wrapped(cell.words(), width);
         }
-        return Lines.wrapped(
-                cell.ticks().stream().map(words -> "[_]" + words).collect(Collectors.joining(" ")), width);
+        return Lines.wrapped(cell.ticks().stream().map(words -> "[_]" + words).collect(Collectors.joining(" ")), width);
     }
 
     private static String line(List<List<String>> words, int line, int... widths) {

@@ -38,8 +38,10 @@ record TdcSection(EngineProfile profile) {
                         Block.Column.figures("number", "Cylinder"),
                         Block.Column.figures("turnDegrees", "Turn from the last one"),
                         Block.Column.figures("damperDegrees", "Damper past its first mark"),
-                        Block.Column.figures("rotorDegrees", "Rotor from post "
-                                + profile.firing().cylinders().get(0))),
+                        Block.Column.figures(
+                                "rotorDegrees",
+                                "Rotor from post "
+                                        + profile.firing().cylinders().get(0))),
                 TdcTable.of(profile).rows().stream().map(this::row).toList());
     }
 

@@ -59,8 +59,7 @@ public final class MeasuringSheets {
 
     private Sheet health(SessionViewModel session) {
         SheetReadingRules rules = new SheetReadingRules(() -> session.session().profile(), clock);
-        DeskHealthActs acts =
-                new DeskHealthActs(tools.recordReading(), tools.correctReading(), tools.removeReading());
+        DeskHealthActs acts = new DeskHealthActs(tools.recordReading(), tools.correctReading(), tools.removeReading());
         FenderViewModel fender = new FenderViewModel(
                 session, rules, acts, tools.oddReading(), FenderCautions.of(cautions), () -> LocalDate.now(clock));
         return new HealthSheet(

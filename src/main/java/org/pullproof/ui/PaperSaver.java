@@ -56,8 +56,8 @@ final class PaperSaver {
     void write(SessionViewModel model, String name, Printed printed, Path file) {
         Optional<Format> format = Format.of(file.getFileName().toString());
         if (format.isEmpty()) {
-            model.say(name + " is written as .pdf, .html or .txt: give " + file.getFileName()
-                    + " one of these endings.");
+            model.say(
+                    name + " is written as .pdf, .html or .txt: give " + file.getFileName() + " one of these endings.");
             return;
         }
         Paper paper = model.look().figures().system() == UnitSystem.US ? Paper.LETTER : Paper.A4;

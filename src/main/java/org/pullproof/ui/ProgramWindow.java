@@ -230,7 +230,10 @@ final class ProgramWindow {
     private void saveReport(PaperSaver paper, SessionViewModel model) {
         Appraisal appraisal = model.appraisal();
         paper.save(
-                model, "The report", "report", (format, on) -> tools.makeReport().bytes(appraisal, format, on));
+                model,
+                "The report",
+                "report",
+                (format, on) -> tools.makeReport().bytes(appraisal, format, on));
     }
 
     private List<Sheet> sheets(SessionViewModel model, PaperSaver paper) {

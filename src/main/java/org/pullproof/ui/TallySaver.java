@@ -22,7 +22,8 @@ final class TallySaver {
                 .ifPresentOrElse(
                         kind -> save(model, kind),
                         () -> model.say("There is a tally sheet for balance, compression and leak-down, not for "
-                                + test.words().toLowerCase(java.util.Locale.ROOT) + ": choose one of these tests first."));
+                                + test.words().toLowerCase(java.util.Locale.ROOT)
+                                + ": choose one of these tests first."));
     }
 
     private void save(SessionViewModel model, TallyKind kind) {

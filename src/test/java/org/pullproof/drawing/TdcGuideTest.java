@@ -66,7 +66,8 @@ class TdcGuideTest {
 
     @Test
     void twoCylindersOfAnEvenEngineShareAMark() {
-        assertThat(onDamper(guide(Tools.profile("i4-coil-on-plug"), 3, 1), "3 · 2")).isZero();
+        assertThat(onDamper(guide(Tools.profile("i4-coil-on-plug"), 3, 1), "3 · 2"))
+                .isZero();
     }
 
     @Test

@@ -135,8 +135,8 @@ class OddReadingTest {
 
     @Test
     void aPressureBehindTheRestrictorIsALeakToo() {
-        Reading leak = leak(
-                new Reading.Leak.Behind(Quantity.of("4", Unit.PSI)), Optional.of(Quantity.of("80", Unit.PSI)));
+        Reading leak =
+                leak(new Reading.Leak.Behind(Quantity.of("4", Unit.PSI)), Optional.of(Quantity.of("80", Unit.PSI)));
 
         assertThat(odd.of(leak, List.of()).orElseThrow()).contains("95");
     }

@@ -20,8 +20,7 @@ class TallySheetTest {
     static Stream<Arguments> sheets() {
         return Stream.of("i3-coil-on-plug", "v8-distributor-order-a", "v12-coil-on-plug")
                 .flatMap(profile -> Stream.of(TallyKind.values())
-                        .flatMap(kind ->
-                                Stream.of(Paper.values()).map(paper -> Arguments.of(profile, kind, paper))));
+                        .flatMap(kind -> Stream.of(Paper.values()).map(paper -> Arguments.of(profile, kind, paper))));
     }
 
     private static TallySheet sheet(String profile, TallyKind kind, String car) {

@@ -69,8 +69,7 @@ class MeasuringSheetsTest {
         Fonts.load();
         Path first = pull("base1.csv", 1.0);
         Path second = pull("base2.csv", 1.004);
-        MeasuringSheets sheets =
-                new MeasuringSheets(
+        MeasuringSheets sheets = new MeasuringSheets(
                 tools, SheetFixture.cautions(), () -> List.of(first, second), (car, test) -> {}, SheetFixture.CLOCK);
         model.stageProperty().set(Stage.HEALTH);
         List<Sheet> all = sheets.of(model);

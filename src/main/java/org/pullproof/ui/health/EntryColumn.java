@@ -87,9 +87,7 @@ public enum EntryColumn {
             case PLUGS -> List.of("all-out", "one-out");
             case ENGINE -> List.of("hot", "warm", "cold");
             case AIR ->
-                Stream.concat(
-                                Arrays.stream(AirPlace.values()).map(AirPlace::key),
-                                Stream.of("none"))
+                Stream.concat(Arrays.stream(AirPlace.values()).map(AirPlace::key), Stream.of("none"))
                         .toList();
             default -> List.of();
         };

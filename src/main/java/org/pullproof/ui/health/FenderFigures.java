@@ -50,7 +50,7 @@ final class FenderFigures {
         }
         return other.filter(beside -> beside.dimension() == quantity.dimension())
                 .map(beside -> String.valueOf(Math.round(quantity.in(beside))))
-                .orElseGet(() -> ReadingWords.shown(quantity));
+                .orElseGet(() -> ReadingAsTyped.shown(quantity));
     }
 
     /** The letters of the places where air was heard, 0 for nowhere. */

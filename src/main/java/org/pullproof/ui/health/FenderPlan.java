@@ -70,7 +70,7 @@ final class FenderPlan extends VBox {
         boolean word = tile.figure().length() > MOST_BIG_LETTERS;
         Label figure = Labels.whole(
                 now && tile.figure().isEmpty() ? "now" : tile.figure().replace('-', ' '),
-                now && tile.figure().isEmpty() || word ? "fender-tile-word" : "fender-tile-figure");
+                (now && tile.figure().isEmpty()) || word ? "fender-tile-word" : "fender-tile-figure");
         Label more = Labels.whole(tile.more(), "fender-tile-more");
         StackPane box = new StackPane(number, figure, more);
         StackPane.setAlignment(number, Pos.TOP_LEFT);

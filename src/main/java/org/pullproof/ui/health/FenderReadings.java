@@ -71,8 +71,6 @@ final class FenderReadings {
     }
 
     private Optional<Reading> lost(List<Reading> before) {
-        return before.stream()
-                .filter(reading -> !readings.contains(reading))
-                .reduce((one, next) -> next);
+        return before.stream().filter(reading -> !readings.contains(reading)).reduce((one, next) -> next);
     }
 }

@@ -25,11 +25,7 @@ import org.pullproof.units.UnitSystem;
 public final class FenderSetting {
     /** The tests there is fender mode for, in the order of the job. */
     public static final List<TestKind> TESTS = List.of(
-            TestKind.BALANCE,
-            TestKind.COMPRESSION_DRY,
-            TestKind.COMPRESSION_WET,
-            TestKind.PLUG,
-            TestKind.LEAKDOWN);
+            TestKind.BALANCE, TestKind.COMPRESSION_DRY, TestKind.COMPRESSION_WET, TestKind.PLUG, TestKind.LEAKDOWN);
 
     private static final Set<RunField> SAME_ANOTHER_DAY = Set.of(RunField.GAUGE, RunField.GAUGE_STEP, RunField.WHO);
 
@@ -139,9 +135,7 @@ public final class FenderSetting {
 
     /** The unit that stands beside the one field. */
     Optional<Unit> unit() {
-        return test() == TestKind.LEAKDOWN
-                ? leakShown.unit(units.get())
-                : EntryColumn.VALUE.unit(test(), units.get());
+        return test() == TestKind.LEAKDOWN ? leakShown.unit(units.get()) : EntryColumn.VALUE.unit(test(), units.get());
     }
 
     String unitWords() {
@@ -150,9 +144,7 @@ public final class FenderSetting {
 
     /** A figure or word as it will be recorded. */
     String read(String typed) {
-        return test() == TestKind.LEAKDOWN
-                ? leakShown.read(typed, units.get())
-                : entry.read(EntryColumn.VALUE, typed);
+        return test() == TestKind.LEAKDOWN ? leakShown.read(typed, units.get()) : entry.read(EntryColumn.VALUE, typed);
     }
 
     /** The row of a table of readings that says how a reading is made. */

@@ -25,8 +25,7 @@ import org.pullproof.ui.parts.Labels;
 final class FenderStart extends VBox {
     private final FenderViewModel model;
     private final FenderSetting setting;
-    private final Choice<TestKind> test =
-            new Choice<>("Test", FenderSetting.TESTS, TestKind::words);
+    private final Choice<TestKind> test = new Choice<>("Test", FenderSetting.TESTS, TestKind::words);
     private final FlowPane fields = new FlowPane();
     private final Cautions cautions = new Cautions();
     private final Map<RunField, CheckedField<String>> typed = new EnumMap<>(RunField.class);
@@ -82,9 +81,7 @@ final class FenderStart extends VBox {
     /** Shows what is asked of the test and gives the keyboard to the first field. */
     void begin() {
         build();
-        typed.values().stream()
-                .findFirst()
-                .ifPresentOrElse(FenderStart::select, begin::requestFocus);
+        typed.values().stream().findFirst().ifPresentOrElse(FenderStart::select, begin::requestFocus);
     }
 
     /** What is typed takes the place of what was remembered. */

@@ -44,7 +44,8 @@ final class FenderView extends StackPane {
 
     private static String spoken(FenderScreen screen) {
         return screen.title() + ", cylinder " + screen.cylinder() + ", " + screen.label() + ": " + screen.typed() + " "
-                + screen.unit() + ". " + screen.said().map(sentence -> sentence.plain()).orElse("");
+                + screen.unit() + ". "
+                + screen.said().map(sentence -> sentence.plain()).orElse("");
     }
 
     private boolean isReading() {
@@ -77,7 +78,9 @@ final class FenderView extends StackPane {
         if (key.getCode() == KeyCode.ESCAPE && !start.isCorrecting(key.getTarget())) {
             model.leave();
             key.consume();
-        } else if (key.getCode() == KeyCode.Z && key.isShortcutDown() && !(key.getTarget() instanceof TextInputControl)) {
+        } else if (key.getCode() == KeyCode.Z
+                && key.isShortcutDown()
+                && !(key.getTarget() instanceof TextInputControl)) {
             undoOrRedo(key);
         } else if (!isReading() && key.getCode() == KeyCode.ENTER && !(key.getTarget() instanceof Button)) {
             start.beginReading();

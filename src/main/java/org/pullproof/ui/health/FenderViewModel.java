@@ -68,8 +68,8 @@ public final class FenderViewModel {
         this.cautions = cautions;
         this.today = today;
         this.readings = new FenderReadings(session, acts);
-        this.setting = new FenderSetting(
-                this::engine, () -> session.look().figures().system(), rules);
+        this.setting =
+                new FenderSetting(this::engine, () -> session.look().figures().system(), rules);
         this.course = new FenderCourse(this::engine, setting, readings);
         setting.begin(TestKind.COMPRESSION_DRY, readings.all(), today.get());
         this.screen = new ReadOnlyObjectWrapper<>(words().screen());
@@ -161,8 +161,8 @@ public final class FenderViewModel {
         say(Optional.empty(), false);
         if (choices.isEmpty()) {
             entry = entry.typed(key, MOST_DIGITS);
-        } else if (Character.isDigit(key) && Character.getNumericValue(key) >= 1) {
-            int number = Character.getNumericValue(key);
+        } else if (Character.isDigit(key) && Character.digit(key, 10) >= 1) {
+            int number = Character.digit(key, 10);
             if (number <= choices.size()) {
                 entry = entry.with(choices.get(number - 1));
             }
@@ -276,10 +276,11 @@ public final class FenderViewModel {
     private Optional<String> doubt() {
         List<Reading> run = course.run().readings();
         return run.stream()
-                .filter(reading -> reading.cylinder().equals(OptionalInt.of(course.cylinder())) && reading.test() == kind())
+                .filter(reading ->
+                        reading.cylinder().equals(OptionalInt.of(course.cylinder())) && reading.test() == kind())
                 .reduce((one, next) -> next)
-                .flatMap(just -> odd.of(
-                        just, run.stream().filter(other -> other != just).toList()));
+                .flatMap(just ->
+                        odd.of(just, run.stream().filter(other -> other != just).toList()));
     }
 
     private void again() {
@@ -292,7 +293,10 @@ public final class FenderViewModel {
             return;
         }
         entry = entry.again();
-        say(Optional.of(new Sentence("Cylinder **" + course.cylinder() + "** once more. The reading before it stays.")), false);
+        say(
+                Optional.of(
+                        new Sentence("Cylinder **" + course.cylinder() + "** once more. The reading before it stays.")),
+                false);
     }
 
     private void wet() {
@@ -323,7 +327,9 @@ public final class FenderViewModel {
     private void listen() {
         air = FenderAir.of(leak());
         phase.set(Phase.AIR);
-        say(Optional.of(new Sentence("Where is the air heard? **Several places** may be chosen; Enter goes on.")), false);
+        say(
+                Optional.of(new Sentence("Where is the air heard? **Several places** may be chosen; Enter goes on.")),
+                false);
     }
 
     private Reading.Leakdown leak() {

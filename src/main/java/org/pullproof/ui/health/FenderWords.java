@@ -9,7 +9,6 @@ import org.pullproof.health.AirPlace;
 import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
 import org.pullproof.health.TestOrder.Stop;
-import org.pullproof.ui.health.FenderScreen.Key;
 import org.pullproof.ui.health.FenderScreen.State;
 import org.pullproof.ui.health.FenderScreen.Tile;
 import org.pullproof.ui.health.FenderViewModel.Phase;
@@ -37,7 +36,9 @@ final class FenderWords {
         return new FenderScreen(
                 fender.kind(fender.entry().wet()).words(),
                 conditions(),
-                allRead() ? org.pullproof.ui.health.Tile.NOT_MEASURED : String.valueOf(fender.course().stop().cylinder()),
+                allRead()
+                        ? org.pullproof.ui.health.Tile.NOT_MEASURED
+                        : String.valueOf(fender.course().stop().cylinder()),
                 label(),
                 typed(),
                 fender.entry().kept() && phase() != Phase.AIR,
@@ -67,12 +68,14 @@ final class FenderWords {
         if (fender.entry().repeats()) {
             return "Reading, once more";
         }
-        String first = fender.entry().first().map(text -> ", first stroke " + text).orElse("");
+        String first =
+                fender.entry().first().map(text -> ", first stroke " + text).orElse("");
         return (fender.entry().kept() ? "Kept; type over it to correct it" : "Reading") + first + round();
     }
 
     private String round() {
-        boolean several = fender.course().order().rounds() > 1 && !fender.course().isOver();
+        boolean several =
+                fender.course().order().rounds() > 1 && !fender.course().isOver();
         return several ? ", round " + fender.course().stop().round() : "";
     }
 
@@ -99,51 +102,51 @@ final class FenderWords {
                 : Optional.empty();
     }
 
-    private List<Key> keys() {
+    private List<FenderScreen.Key> keys() {
         return switch (phase()) {
             case AIR -> airKeys();
-            case ALL_READ -> List.of(new Key("←", "back one"), conditionsKey(), leave());
+            case ALL_READ -> List.of(new FenderScreen.Key("←", "back one"), conditionsKey(), leave());
             default -> readingKeys();
         };
     }
 
-    private static Key leave() {
-        return new Key("Esc", "leave, all is kept");
+    private static FenderScreen.Key leave() {
+        return new FenderScreen.Key("Esc", "leave, all is kept");
     }
 
-    private static Key conditionsKey() {
-        return new Key("F2", "conditions, cautions");
+    private static FenderScreen.Key conditionsKey() {
+        return new FenderScreen.Key("F2", "conditions, cautions");
     }
 
-    private static List<Key> airKeys() {
-        List<Key> keys = new ArrayList<>();
+    private static List<FenderScreen.Key> airKeys() {
+        List<FenderScreen.Key> keys = new ArrayList<>();
         Arrays.stream(AirPlace.values())
-                .forEach(place -> keys.add(new Key(String.valueOf(place.letter()), place.listenAt())));
-        keys.add(new Key("0", "nothing is heard"));
-        keys.add(new Key("Enter", "keep, next cylinder"));
-        keys.add(new Key("←", "back to the reading"));
+                .forEach(place -> keys.add(new FenderScreen.Key(String.valueOf(place.letter()), place.listenAt())));
+        keys.add(new FenderScreen.Key("0", "nothing is heard"));
+        keys.add(new FenderScreen.Key("Enter", "keep, next cylinder"));
+        keys.add(new FenderScreen.Key("←", "back to the reading"));
         keys.add(leave());
         return keys;
     }
 
-    private List<Key> readingKeys() {
-        List<Key> keys = new ArrayList<>();
+    private List<FenderScreen.Key> readingKeys() {
+        List<FenderScreen.Key> keys = new ArrayList<>();
         List<String> choices = setting.choices();
         for (int i = 0; i < choices.size(); i++) {
-            keys.add(new Key(String.valueOf(i + 1), choices.get(i).replace('-', ' ')));
+            keys.add(new FenderScreen.Key(String.valueOf(i + 1), choices.get(i).replace('-', ' ')));
         }
-        keys.add(new Key("Enter", "keep, next cylinder"));
+        keys.add(new FenderScreen.Key("Enter", "keep, next cylinder"));
         if (setting.test() != TestKind.PLUG) {
-            keys.add(new Key("R", "same cylinder again"));
+            keys.add(new FenderScreen.Key("R", "same cylinder again"));
         }
         if (setting.test() == TestKind.COMPRESSION_DRY) {
-            keys.add(new Key("W", fender.entry().wet() ? "it is a dry reading" : "this is a wet reading"));
+            keys.add(new FenderScreen.Key("W", fender.entry().wet() ? "it is a dry reading" : "this is a wet reading"));
         }
         if (fender.isCompression()) {
-            keys.add(new Key("F", "first stroke"));
+            keys.add(new FenderScreen.Key("F", "first stroke"));
         }
-        keys.add(new Key("S", "skip"));
-        keys.add(new Key("←", "back one"));
+        keys.add(new FenderScreen.Key("S", "skip"));
+        keys.add(new FenderScreen.Key("←", "back one"));
         keys.add(leave());
         return keys;
     }
@@ -165,7 +168,8 @@ final class FenderWords {
     private String more(int cylinder, List<Reading> here) {
         List<String> more = new ArrayList<>();
         if (setting.test() == TestKind.COMPRESSION_DRY) {
-            fender.course().kept(new Stop(cylinder, 1), TestKind.COMPRESSION_WET)
+            fender.course()
+                    .kept(new Stop(cylinder, 1), TestKind.COMPRESSION_WET)
                     .ifPresent(wet -> more.add("wet " + FenderFigures.of(wet, setting.unit())));
         }
         if (here.size() > 1) {

@@ -27,7 +27,9 @@ public enum LeakShown {
 
     /** The zones, where it shows these. */
     List<String> choices() {
-        return this == ZONES ? Arrays.stream(LeakZone.values()).map(LeakZone::key).toList() : List.of();
+        return this == ZONES
+                ? Arrays.stream(LeakZone.values()).map(LeakZone::key).toList()
+                : List.of();
     }
 
     /** The unit of its figures. */
@@ -41,8 +43,6 @@ public enum LeakShown {
 
     /** What was typed, with the unit of its figures. */
     String read(String typed, UnitSystem system) {
-        return unit(system)
-                .map(unit -> Quantity.parse(typed, unit).toString())
-                .orElse(typed);
+        return unit(system).map(unit -> Quantity.parse(typed, unit).toString()).orElse(typed);
     }
 }

@@ -116,8 +116,9 @@ public final class TdcViewModel {
     /** How a person knows that it is compression, not the end of the exhaust stroke. */
     public List<String> signs() {
         List<String> signs = new ArrayList<>(TopSigns.of(engine(), now.get()));
-        signs.add("Turn the way it runs: clockwise seen from the damper on nearly all engines, the manual says where not. Chalk"
-                + " the marks it lacks.");
+        signs.add(
+                "Turn the way it runs: clockwise seen from the damper on nearly all engines, the manual says where not. Chalk"
+                        + " the marks it lacks.");
         return signs;
     }
 
@@ -163,7 +164,7 @@ public final class TdcViewModel {
 
     private static String shown(Reading.Leakdown leak) {
         OptionalDouble percent = LeakReading.percent(leak);
-        return percent.isPresent() ? Figures.percent(percent.getAsDouble(), 0) : ReadingWords.value(leak);
+        return percent.isPresent() ? Figures.percent(percent.getAsDouble(), 0) : ReadingAsTyped.value(leak);
     }
 
     /** The supply the pushes are told for: that of the last leak-down reading, else of the reference tester. */
@@ -189,8 +190,7 @@ public final class TdcViewModel {
     private Push push(int degrees) {
         double torque = TdcWords.torque(engine(), supplyPascal(), degrees);
         UnitSystem other = figures().system() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
-        return new Push(
-                degrees + "°", figures().of(torque, Shown.TORQUE), new Figures(other).of(torque, Shown.TORQUE));
+        return new Push(degrees + "°", figures().of(torque, Shown.TORQUE), new Figures(other).of(torque, Shown.TORQUE));
     }
 
     /** Whose measures the pushes are computed from. */

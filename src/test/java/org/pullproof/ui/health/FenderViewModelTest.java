@@ -103,8 +103,9 @@ class FenderViewModelTest {
             assertThat(made.who()).hasValue("A. Friend");
         });
         assertThat(fender.screen().conditions())
-                .isEqualTo("Grey coupé · 2 of 8 · 6 strokes · throttle open · all plugs out · engine warm · 10.6\u00a0V"
-                        + " · 210\u00a0rpm · gauge brass · steps of 2.5\u00a0psi · air 29.1\u00a0inHg · read by A. Friend");
+                .isEqualTo(
+                        "Grey coupé · 2 of 8 · 6 strokes · throttle open · all plugs out · engine warm · 10.6\u00a0V"
+                                + " · 210\u00a0rpm · gauge brass · steps of 2.5\u00a0psi · air 29.1\u00a0inHg · read by A. Friend");
     }
 
     @ParameterizedTest
@@ -138,7 +139,9 @@ class FenderViewModelTest {
 
         assertThat(again.setting().text(RunField.STROKES)).isEqualTo("6");
         assertThat(again.screen().cylinder()).isEqualTo("4");
-        assertThat(again.screen().rows().get(0)).extracting(FenderScreen.Tile::figure).startsWith("158", "155");
+        assertThat(again.screen().rows().get(0))
+                .extracting(FenderScreen.Tile::figure)
+                .startsWith("158", "155");
     }
 
     @Test
@@ -150,7 +153,9 @@ class FenderViewModelTest {
         fender.setting().put(RunField.STROKES, "8");
         fender.begin();
 
-        assertThat(fender.screen().rows().get(0)).extracting(FenderScreen.Tile::figure).containsOnly("");
+        assertThat(fender.screen().rows().get(0))
+                .extracting(FenderScreen.Tile::figure)
+                .containsOnly("");
         assertThat(readings()).hasSize(2);
     }
 
@@ -263,9 +268,12 @@ class FenderViewModelTest {
         assertThat(fender.screen().title()).isEqualTo("Compression, wet");
         enter("140");
 
-        assertThat(readings()).extracting(Reading::test).containsExactly(TestKind.COMPRESSION_DRY, TestKind.COMPRESSION_WET);
+        assertThat(readings())
+                .extracting(Reading::test)
+                .containsExactly(TestKind.COMPRESSION_DRY, TestKind.COMPRESSION_WET);
         assertThat(readings().get(0).conditions().oil()).isEmpty();
-        assertThat(readings().get(1).conditions().oil().orElseThrow().in(Unit.ML)).isEqualTo(5);
+        assertThat(readings().get(1).conditions().oil().orElseThrow().in(Unit.ML))
+                .isEqualTo(5);
         assertThat(fender.screen().rows().get(0).get(0).more()).isEqualTo("wet 140");
         assertThat(fender.screen().title()).isEqualTo("Compression, dry");
     }
@@ -454,7 +462,8 @@ class FenderViewModelTest {
         enter("72");
 
         assertThat(leak(0).cylinder()).hasValue(4);
-        assertThat(((Reading.Leak.Behind) leak(0).value()).pressure().in(Unit.PSI)).isEqualTo(72);
+        assertThat(((Reading.Leak.Behind) leak(0).value()).pressure().in(Unit.PSI))
+                .isEqualTo(72);
         assertThat(leak(0).supply().orElseThrow().in(Unit.PSI)).isEqualTo(80);
     }
 
@@ -507,7 +516,8 @@ class FenderViewModelTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"BALANCE, pacemaker", "COMPRESSION_DRY, solenoid", "LEAKDOWN, no tool on the crank bolt", "PLUG, 50 °C"})
+    @CsvSource({"BALANCE, pacemaker", "COMPRESSION_DRY, solenoid", "LEAKDOWN, no tool on the crank bolt", "PLUG, 50 °C"
+    })
     void theCautionsOfTheActStandBeforeTheFirstReading(TestKind test, String words) {
         fender.open(test, OptionalInt.empty());
 

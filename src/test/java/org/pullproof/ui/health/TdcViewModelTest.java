@@ -13,8 +13,7 @@ class TdcViewModelTest {
     private static TdcViewModel of(String profile) {
         return HealthPictures.tdcModel(SheetFixture.model(
                 UiFixture.after(
-                        UiFixture.open(),
-                        new Edit("Engine", now -> now.withProfile(SheetFixture.profile(profile)))),
+                        UiFixture.open(), new Edit("Engine", now -> now.withProfile(SheetFixture.profile(profile)))),
                 UiFixture::appraise));
     }
 
