@@ -69,6 +69,23 @@ class ReadingActsTest {
     }
 
     @Test
+    void aCorrectedReadingStandsInThePlaceOfTheMistypedOne() throws Exception {
+        OpenSession two = tools.recordReading().record(tools.recordReading().record(open, dry(3)), dry(4));
+
+        OpenSession next = tools.correctReading().correct(two, dry(3), dry(5));
+
+        assertThat(next.session().readings()).containsExactly(dry(5), dry(4));
+        assertThat(next.history().undoName()).hasValue("Correct compression, cylinder 5");
+        assertThat(tools.desk().undo(next).session().readings()).containsExactly(dry(3), dry(4));
+    }
+
+    @Test
+    void aReadingThatIsNotThereCannotBeCorrected() {
+        assertThatThrownBy(() -> tools.correctReading().correct(open, dry(3), dry(4)))
+                .hasMessageContaining("no such reading of compression, cylinder 3");
+    }
+
+    @Test
     void aRemovedReadingComesBackByUndo() throws Exception {
         OpenSession with = tools.recordReading().record(open, dry(3));
         OpenSession without = tools.removeReading().remove(with, dry(3));

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.pullproof.advice.Appraisal;
@@ -71,12 +70,10 @@ public final class HealthViewModel {
         return model.session().profile();
     }
 
-    /** The first of the three great tests of which nothing was read. */
+    /** The first of the three great tests that is not done: a run broken off goes on, but leak-down need not be read of all. */
     private TestKind firstUnread() {
-        Set<TestKind> read =
-                model.session().readings().stream().map(Reading::test).collect(Collectors.toSet());
         return Stream.of(TestKind.BALANCE, TestKind.COMPRESSION_DRY, TestKind.LEAKDOWN)
-                .filter(test -> !read.contains(test))
+                .filter(test -> cylindersRead(test) < (test == TestKind.LEAKDOWN ? 1 : engine().cylinders()))
                 .findFirst()
                 .orElse(TestKind.COMPRESSION_DRY);
     }

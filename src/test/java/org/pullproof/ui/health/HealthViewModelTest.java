@@ -27,6 +27,25 @@ class HealthViewModelTest {
     }
 
     @Test
+    void aRunBrokenOffIsTheTestThatWaits() {
+        OpenSession begun = UiFixture.after(
+                UiFixture.open(),
+                new org.pullproof.session.Edit(
+                        "Record",
+                        now -> now.withReadings(java.util.List.of(new org.pullproof.health.Reading.Balance(
+                                java.util.OptionalInt.of(1),
+                                org.pullproof.units.Quantity.of("62", org.pullproof.units.Unit.RPM),
+                                1,
+                                org.pullproof.health.Conditions.notRecorded(),
+                                java.time.LocalDateTime.of(2026, 6, 14, 12, 0),
+                                "")))));
+
+        HealthViewModel again = new HealthViewModel(session(begun), rules(), new TypedReadings());
+
+        assertThat(again.entry().testProperty().get()).isEqualTo(TestKind.BALANCE);
+    }
+
+    @Test
     void aTileSaysInWordsAndFiguresHowTheCylinderStands() {
         Tile six = model.tile(6);
 
