@@ -99,6 +99,8 @@ public final class HealthSheet implements Sheet {
         blank.setOnAction(pressed -> printTally());
         HBox.setHgrow(progress, Priority.ALWAYS);
         progress.setMaxWidth(Double.MAX_VALUE);
+        // they have keys of their own; Tab begins at the tiles, where a figure is typed
+        List.of(atTheCar, guide, blank).forEach(button -> button.setFocusTraversable(false));
         HBox line = new HBox(8, progress, atTheCar, guide, blank);
         line.setAlignment(Pos.CENTER_LEFT);
         return line;
