@@ -96,7 +96,7 @@ class NewCarWalkTest {
             person.type(drop);
             person.key(KeyCode.ENTER);
         }
-        person.untilAnswer("Cylinder 3 is in doubt");
+        person.untilAnswer("Cylinder 3 lacks spark or mixture");
     }
 
     private static void typeTheAir(WindowRobot person) {
