@@ -62,6 +62,28 @@ class ChangeFitTest {
         };
     }
 
+    /** s1_aba.expected.csv: R's leave-one-out deletion residuals on the whitened data. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9})
+    void deletionResidualsAgreeWithR(int pull) {
+        double expected = Table.read("s1_aba.expected.csv").number("value", "fit", "all", "key", "tdel_pull" + pull);
+        double[] t = ChangeFit.of(aba(), Prior.OF_THIS_PROJECT).deletionResiduals();
+        assertEquals(expected, t[pull - 1], PRINTED);
+    }
+
+    /** s1_aba.expected.csv: t(1 − 0.05/(2·9), 10). */
+    @Test
+    void theLimitOfADeletionResidualAgreesWithR() {
+        double expected = Table.read("s1_aba.expected.csv").number("value", "fit", "all", "key", "flag_crit");
+        assertEquals(expected, OddPulls.limit(ChangeFit.of(aba(), Prior.OF_THIS_PROJECT)), PRINTED);
+    }
+
+    /** s1_aba.expected.csv: "flags,pulls,none". */
+    @Test
+    void noneOfThesePullsIsOdd() {
+        assertThat(OddPulls.in(aba(), Prior.OF_THIS_PROJECT)).isEmpty();
+    }
+
     /** R 4.2.2 lm(power ~ treat + min): without anything assumed the fit is ordinary least squares. */
     @ParameterizedTest
     @ValueSource(strings = {"d1_ABA", "d2_ABBA", "d3_AB"})
