@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.dyno.DynoDays;
 import org.pullproof.dyno.ImportProblem;
@@ -135,7 +136,7 @@ public final class AddPulls {
 
     private static Session inSetup(Session session, Wanted wanted, LocalDateTime time) {
         String name = wanted.setup().orElse(session.present().name());
-        return ChangeSetup.applied(session, new ChangeSetup.Wanted(name, "", wanted.levels(), Optional.empty(), time));
+        return ChangeSetup.applied(session, new ChangeSetup.Wanted(name, "", wanted.levels(), Optional.empty(), time, Set.of()));
     }
 
     private static List<Pull> kept(OpenSession open, Wanted wanted, List<IncomingFile> files, Session inSetup)

@@ -38,7 +38,11 @@ final class ChangeFit {
 
     /** Fits the pulls; with several days in two rounds, the second with the scatter of the first. */
     static ChangeFit of(List<Observation> pulls, Prior prior) {
-        ChangeFit first = firstRound(Design.ofSettings(pulls, prior));
+        return of(Design.ofSettings(pulls, prior));
+    }
+
+    static ChangeFit of(Design design) {
+        ChangeFit first = firstRound(design);
         return first.design.hasDayLevels() ? first.secondRound() : first;
     }
 

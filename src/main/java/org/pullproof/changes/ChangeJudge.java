@@ -2,6 +2,7 @@ package org.pullproof.changes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pullproof.dyno.PullFindings;
@@ -13,6 +14,8 @@ import org.pullproof.units.Figures;
  * its sources: docs/methods/changes.md.
  */
 public final class ChangeJudge {
+    private final Prior prior = Prior.OF_THIS_PROJECT;
+
     /**
      * @param setups every setup in the order they were made
      * @param changes the steps between them
@@ -29,13 +32,17 @@ public final class ChangeJudge {
             double smallestDifferencePercent,
             Figures figures) {
         Basis basis = Basis.of(pulls);
-        PullSequence counted = PullSequence.of(pulls, pull -> true, basis);
+        RotatingParts rotating = new RotatingParts(setups, changes);
+        Doubts doubts =
+                Doubts.of(PullSequence.of(pulls, pull -> true, basis), rotating, id -> name(setups, id), prior);
+        List<PullFindings> flagged = pulls.stream().map(doubts::flagged).toList();
+        PullSequence counted = PullSequence.of(flagged, pull -> true, basis);
         ChangeWords words = new ChangeWords(setups, counted, smallestDifferencePercent, figures);
         List<Comparison> comparisons = Comparison.of(setups, changes, appeared(pulls));
         if (counted.entries().isEmpty()) {
             return withoutFigures(comparisons, pulls, words);
         }
-        Fits fits = Fits.of(pulls, counted);
+        Fits fits = Fits.of(flagged, counted, doubts, rotating, prior);
         Tried tried = new Tried(fits, comparisons, smallestDifferencePercent, words);
         List<JudgedChange> judged = tried.judged();
         return new ChangeLedger(
@@ -47,7 +54,17 @@ public final class ChangeJudge {
                 judged,
                 unjudged(comparisons, pulls, counted, words),
                 baseline(counted, presentSetup).map(tried::judge),
-                residuals(fits));
+                residuals(fits),
+                new Sweeps(counted, prior).among(setups, changes),
+                doubts.flags());
+    }
+
+    private static String name(List<Setup> setups, String id) {
+        return setups.stream()
+                .filter(setup -> setup.id().equals(id))
+                .map(Setup::name)
+                .findFirst()
+                .orElse(id);
     }
 
     private static List<String> appeared(List<PullFindings> pulls) {
@@ -66,7 +83,9 @@ public final class ChangeJudge {
                 List.of(),
                 unjudged(comparisons, pulls, none, words),
                 Optional.empty(),
-                List.of());
+                List.of(),
+                List.of(),
+                Map.of());
     }
 
     private static List<Unjudged> unjudged(

@@ -33,6 +33,11 @@ public record DynoFindings(
         setups = List.copyOf(setups);
     }
 
+    /** The same findings of these pulls, which have come to other flags. */
+    public DynoFindings withPulls(List<PullFindings> others) {
+        return new DynoFindings(answer, others, setups, bandFrom, bandTo, bandIsDefault, latestAir, latestFactor);
+    }
+
     /**
      * @param setup id
      * @param pulls how many of its pulls count

@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.pullproof.app.ChangeSetup;
@@ -112,7 +113,7 @@ public final class ChangesViewModel {
                     "The engine is in \"" + name + "\" already; name the setup it is in next.");
         }
         LocalDateTime now = LocalDateTime.now(clock).withNano(0);
-        model.act(acts.change(new ChangeSetup.Wanted(name, what.strip(), Map.of(), cost, now)));
+        model.act(acts.change(new ChangeSetup.Wanted(name, what.strip(), Map.of(), cost, now, Set.of())));
     }
 
     /** The ledger as a table, to be copied. */
