@@ -68,6 +68,11 @@ public final class AddPulls {
             added = List.copyOf(added);
             problems = List.copyOf(problems);
         }
+
+        /** The same pulls in a session that went on. */
+        public Outcome with(OpenSession next) {
+            return new Outcome(next, added, problems);
+        }
     }
 
     private final SessionDesk desk;

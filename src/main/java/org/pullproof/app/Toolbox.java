@@ -13,6 +13,7 @@ import org.pullproof.files.ProfileShelf;
  * @param setFacts tells facts and wishes
  * @param chooseProfile gives the session another engine profile
  * @param changeSetup brings the engine into another setup
+ * @param amendChange puts right what is recorded of a change
  * @param readAir tells what follows from typed air
  * @param recordAir keeps a reading of the air
  * @param addPulls takes in pull files
@@ -35,6 +36,7 @@ public record Toolbox(
         SetFacts setFacts,
         ChooseProfile chooseProfile,
         ChangeSetup changeSetup,
+        AmendChange amendChange,
         ReadAir readAir,
         RecordAir recordAir,
         AddPulls addPulls,
