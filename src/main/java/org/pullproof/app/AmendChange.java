@@ -56,7 +56,8 @@ public final class AmendChange {
                 open, new Edit("Put right the change to " + name(open.session(), setup), session -> applied(session, setup, amendment)));
     }
 
-    static Session applied(Session session, String setup, Amendment amendment) {
+    /** The session with that change put right. */
+    public static Session applied(Session session, String setup, Amendment amendment) {
         List<Change> changes = new ArrayList<>(session.changes());
         int place = placeOf(session, setup)
                 .orElseThrow(() -> new IllegalArgumentException("No change is recorded that led to \"" + name(session, setup)

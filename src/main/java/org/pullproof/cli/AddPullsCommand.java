@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.pullproof.app.AddPulls;
 import org.pullproof.app.Toolbox;
+import org.pullproof.app.TypedLevels;
 import org.pullproof.cli.Arguments.ColumnArgument;
 import org.pullproof.cli.Arguments.StandardArgument;
 import org.pullproof.cli.Arguments.TimeArgument;
@@ -129,7 +130,7 @@ final class AddPullsCommand implements Callable<Integer> {
 
     private Map<String, Quantity> levels() {
         try {
-            return Levels.read(levels);
+            return TypedLevels.read(levels);
         } catch (IllegalArgumentException wrong) {
             throw wrongUsage(String.valueOf(wrong.getMessage()));
         }

@@ -12,6 +12,7 @@ import org.pullproof.app.AmendChange.Amendment;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.app.OpenSession;
 import org.pullproof.app.Toolbox;
+import org.pullproof.app.TypedLevels;
 import org.pullproof.changes.Change;
 import org.pullproof.engine.Setup;
 import org.pullproof.session.Session;
@@ -93,7 +94,7 @@ final class ChangeCommand implements Callable<Integer> {
 
     private Map<String, Quantity> typedLevels() {
         try {
-            return Levels.read(levels);
+            return TypedLevels.read(levels);
         } catch (IllegalArgumentException wrong) {
             throw new ParameterException(spec.commandLine(), String.valueOf(wrong.getMessage()));
         }

@@ -1,19 +1,20 @@
-package org.pullproof.cli;
+package org.pullproof.app;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.pullproof.units.BadQuantityException;
 import org.pullproof.units.Quantity;
 
-/** Numeric settings as they are typed: {@code timing=32deg}. */
-final class Levels {
-    private Levels() {}
+/** Numeric settings as people type them: {@code timing=32deg}. */
+public final class TypedLevels {
+    private TypedLevels() {}
 
     /**
      * @throws IllegalArgumentException with a sentence if one is not FACTOR=VALUE with a unit that is known
      */
-    static Map<String, Quantity> read(List<String> typed) {
+    public static Map<String, Quantity> read(List<String> typed) {
         Map<String, Quantity> read = new LinkedHashMap<>();
         for (String level : typed) {
             int equals = level.indexOf('=');
@@ -26,11 +27,19 @@ final class Levels {
         return read;
     }
 
+    /** Reads several from one field, set apart by semicolons. */
+    public static Map<String, Quantity> read(String typed) {
+        return read(Arrays.stream(typed.split(";", -1))
+                .map(String::strip)
+                .filter(level -> !level.isEmpty())
+                .toList());
+    }
+
     private static Quantity value(String level, int equals) {
         try {
-            return Quantity.parse(level.substring(equals + 1));
+            return Quantity.parse(level.substring(equals + 1).strip());
         } catch (BadQuantityException wrong) {
-            throw new IllegalArgumentException("--level " + level + ": " + wrong.getMessage(), wrong);
+            throw new IllegalArgumentException("level " + level + ": " + wrong.getMessage(), wrong);
         }
     }
 }
