@@ -14,8 +14,6 @@ import org.pullproof.units.Figures;
  * its sources: docs/methods/changes.md.
  */
 public final class ChangeJudge {
-    private final Prior prior = Prior.OF_THIS_PROJECT;
-
     /**
      * @param setups every setup in the order they were made
      * @param changes the steps between them
@@ -32,6 +30,7 @@ public final class ChangeJudge {
             double smallestDifferencePercent,
             Figures figures) {
         Basis basis = Basis.of(pulls);
+        Prior prior = Calibration.of(pulls, basis, Prior.OF_THIS_PROJECT);
         RotatingParts rotating = new RotatingParts(setups, changes);
         Doubts doubts =
                 Doubts.of(PullSequence.of(pulls, pull -> true, basis), rotating, id -> name(setups, id), prior);

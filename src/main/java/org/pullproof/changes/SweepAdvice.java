@@ -39,13 +39,13 @@ record SweepAdvice(SweepFit fit, List<Level> levels, boolean timing, double reso
         return levels.get(levels.size() - 1).value();
     }
 
-    /** Spacing of the levels: the usual distance between neighbours. */
+    /** Spacing of the levels: the usual distance between neighbours, of two as usual the smaller. */
     double step() {
         double[] gaps = IntStream.range(1, levels.size())
                 .mapToDouble(i -> levels.get(i).value() - levels.get(i - 1).value())
                 .sorted()
                 .toArray();
-        return gaps[gaps.length / 2];
+        return gaps[(gaps.length - 1) / 2];
     }
 
     /** Whether the fitted curve has its top inside the range tested. */

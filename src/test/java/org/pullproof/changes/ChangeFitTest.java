@@ -150,6 +150,22 @@ class ChangeFitTest {
         assertThat(scaled.low()).isCloseTo(plain.low(), within(1e-9));
     }
 
+    /** A pull that says just what the fit expected leaves every estimate and narrows every interval it bears on. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1})
+    void aPullEqualToTheFitNarrowsTheInterval(int setting) {
+        ChangeFit before = ChangeFit.of(aba(), Prior.OF_THIS_PROJECT);
+        List<Observation> more = new ArrayList<>(aba());
+        Observation last = new Observation(0, 10, 9, setting, 0);
+        more.add(new Observation(0, 10, 9, setting, expected(before, last)));
+        ChangeFit after = ChangeFit.of(more, Prior.OF_THIS_PROJECT);
+        assertThat(after.compare(1, 0).halfWidth()).isLessThan(before.compare(1, 0).halfWidth());
+    }
+
+    private static double expected(ChangeFit fit, Observation pull) {
+        return fit.level(pull.setting()) + fit.driftAt(pull);
+    }
+
     /**
      * Section 12, checked by another way to the same figures: least squares on the setting columns alone with the marginal
      * covariance s²V + t·tᵀ·s²/κ + 1.2² within a day (numpy 2.4.6), which has no prior rows.

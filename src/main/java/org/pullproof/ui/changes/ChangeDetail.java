@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -23,7 +24,8 @@ final class ChangeDetail extends VBox {
     private final CheckedField<Set<RotatingPart>> touched =
             new CheckedField<>("Rotating parts it touched", ChangesViewModel::rotatingParts);
     private final HBox recorded;
-    private final VBox pulls = new VBox();
+    private final FlowPane pulls = new FlowPane(18, 1);
+    private final VBox remarked = new VBox();
 
     ChangeDetail(ChangesViewModel model) {
         this.model = model;
@@ -43,7 +45,7 @@ final class ChangeDetail extends VBox {
         Node wide = labelled("What was done", what);
         HBox.setHgrow(wide, Priority.ALWAYS);
         recorded = new HBox(10, wide, labelled("Cost", cost), labelled("Rotating parts touched", touched));
-        getChildren().setAll(recorded, pulls);
+        getChildren().setAll(recorded, pulls, remarked);
     }
 
     private static Node labelled(String words, CheckedField<?> input) {
@@ -61,14 +63,14 @@ final class ChangeDetail extends VBox {
         Shown.only(recorded, change.isPresent());
         change.ifPresent(this::fill);
         pulls.getChildren().clear();
+        remarked.getChildren().clear();
         for (PullLine line : model.chosenPulls()) {
-            HBox row = new HBox(10, Labels.whole(line.name(), "strong"), Labels.whole(line.power(), "narrow"));
-            if (!line.remark().isEmpty()) {
-                Label remark = Labels.wrapped(line.remark(), "caption", "second");
-                HBox.setHgrow(remark, Priority.ALWAYS);
-                row.getChildren().add(remark);
+            HBox words = new HBox(6, Labels.whole(line.name(), "strong"), Labels.whole(line.power(), "narrow"));
+            if (line.remark().isEmpty()) {
+                pulls.getChildren().add(words);
+            } else {
+                remarked.getChildren().addAll(words, Labels.wrapped(line.remark(), "caption", "second"));
             }
-            pulls.getChildren().add(row);
         }
     }
 
