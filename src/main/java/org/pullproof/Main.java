@@ -12,6 +12,7 @@ import org.pullproof.advice.Cautions;
 import org.pullproof.advice.NextStepRules;
 import org.pullproof.app.AddPulls;
 import org.pullproof.app.AddReadings;
+import org.pullproof.app.AmendChange;
 import org.pullproof.app.Appraise;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.app.CheckSession;
@@ -124,6 +125,7 @@ public final class Main {
                 new SetFacts(desk),
                 new ChooseProfile(desk),
                 new ChangeSetup(desk),
+                new AmendChange(desk),
                 readAir,
                 new RecordAir(desk, readAir),
                 new AddPulls(desk, pullReader, Clock.system(ZoneId.systemDefault())),

@@ -65,6 +65,8 @@ public final class Appraiser {
                 made.pulls(),
                 session.car().smallestDifferencePercent(),
                 figures);
+        DynoFindings flagged = made.withPulls(
+                made.pulls().stream().map(changed::flagged).toList());
         WorthFindings paid = worth.assess(
                 session.money(),
                 session.car(),
@@ -74,14 +76,14 @@ public final class Appraiser {
                 presentBandKw(session, made),
                 session.profile(),
                 figures);
-        Situation now = new Situation(session, sound, tuned, made, changed);
+        Situation now = new Situation(session, sound, tuned, flagged, changed);
         return new Appraisal(
                 session,
                 figures,
                 new CarAnswer(figures).sentence(session.car(), session.profile()),
                 sound,
                 tuned,
-                made,
+                flagged,
                 changed,
                 paid,
                 rules.choose(now),

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.dyno.DynoDays;
 import org.pullproof.dyno.ImportProblem;
@@ -67,6 +68,11 @@ public final class AddPulls {
         public Outcome {
             added = List.copyOf(added);
             problems = List.copyOf(problems);
+        }
+
+        /** The same pulls in a session that went on. */
+        public Outcome with(OpenSession next) {
+            return new Outcome(next, added, problems);
         }
     }
 
@@ -145,7 +151,7 @@ public final class AddPulls {
 
     private static Session inSetup(Session session, Wanted wanted, LocalDateTime time) {
         String name = wanted.setup().orElse(session.present().name());
-        return ChangeSetup.applied(session, new ChangeSetup.Wanted(name, "", wanted.levels(), Optional.empty(), time));
+        return ChangeSetup.applied(session, new ChangeSetup.Wanted(name, "", wanted.levels(), Optional.empty(), time, Set.of()));
     }
 
     private List<Pull> kept(OpenSession open, Wanted wanted, List<IncomingFile> files, Session inSetup)

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.pullproof.changes.Change;
+import org.pullproof.changes.RotatingPart;
 import org.pullproof.engine.Setup;
 import org.pullproof.files.BadFileException;
 import org.pullproof.session.Edit;
@@ -26,11 +28,18 @@ public final class ChangeSetup {
      * @param levels numeric settings of that setup by name
      * @param cost what the change costs, if known
      * @param time when
+     * @param rotating the rotating parts it touches
      */
     public record Wanted(
-            String name, String what, Map<String, Quantity> levels, Optional<Money> cost, LocalDateTime time) {
+            String name,
+            String what,
+            Map<String, Quantity> levels,
+            Optional<Money> cost,
+            LocalDateTime time,
+            Set<RotatingPart> rotating) {
         public Wanted {
             levels = Map.copyOf(levels);
+            rotating = Set.copyOf(rotating);
         }
     }
 
@@ -74,7 +83,7 @@ public final class ChangeSetup {
         List<Change> changes = new ArrayList<>(session.changes());
         if (!setup.id().equals(session.presentSetup())) {
             String what = wanted.what().isBlank() ? setup.name() : wanted.what().strip();
-            changes.add(new Change(session.presentSetup(), setup.id(), what, wanted.time(), wanted.cost()));
+            changes.add(new Change(session.presentSetup(), setup.id(), what, wanted.time(), wanted.cost(), wanted.rotating()));
         }
         return changes;
     }

@@ -14,6 +14,7 @@ import org.pullproof.health.OddReading;
  * @param setFacts tells facts and wishes
  * @param chooseProfile gives the session another engine profile
  * @param changeSetup brings the engine into another setup
+ * @param amendChange puts right what is recorded of a change
  * @param readAir tells what follows from typed air
  * @param recordAir keeps a reading of the air
  * @param addPulls takes in pull files
@@ -39,6 +40,7 @@ public record Toolbox(
         SetFacts setFacts,
         ChooseProfile chooseProfile,
         ChangeSetup changeSetup,
+        AmendChange amendChange,
         ReadAir readAir,
         RecordAir recordAir,
         AddPulls addPulls,

@@ -1,7 +1,10 @@
 package org.pullproof.changes;
 
 import java.time.LocalDateTime;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import org.pullproof.units.Money;
 
 /**
@@ -12,5 +15,23 @@ import org.pullproof.units.Money;
  * @param what what was done, in words
  * @param time when
  * @param cost what it cost, if known
+ * @param rotating the rotating parts it touched, in their own order
  */
-public record Change(String from, String to, String what, LocalDateTime time, Optional<Money> cost) {}
+public record Change(
+        String from, String to, String what, LocalDateTime time, Optional<Money> cost, Set<RotatingPart> rotating) {
+    public Change {
+        EnumSet<RotatingPart> ordered = EnumSet.noneOf(RotatingPart.class);
+        ordered.addAll(rotating);
+        rotating = Collections.unmodifiableSet(ordered);
+    }
+
+    /** This change with another cost, or with none known. */
+    public Change withCost(Optional<Money> other) {
+        return new Change(from, to, what, time, other, rotating);
+    }
+
+    /** This change in other words. */
+    public Change withWhat(String other) {
+        return new Change(from, to, other, time, cost, rotating);
+    }
+}

@@ -2,6 +2,7 @@ package org.pullproof.changes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pullproof.dyno.PullFindings;
@@ -29,13 +30,18 @@ public final class ChangeJudge {
             double smallestDifferencePercent,
             Figures figures) {
         Basis basis = Basis.of(pulls);
-        PullSequence counted = PullSequence.of(pulls, pull -> true, basis);
+        Prior prior = Calibration.of(pulls, basis, Prior.OF_THIS_PROJECT);
+        RotatingParts rotating = new RotatingParts(setups, changes);
+        Doubts doubts =
+                Doubts.of(PullSequence.of(pulls, pull -> true, basis), rotating, id -> name(setups, id), prior);
+        List<PullFindings> flagged = pulls.stream().map(doubts::flagged).toList();
+        PullSequence counted = PullSequence.of(flagged, pull -> true, basis);
         ChangeWords words = new ChangeWords(setups, counted, smallestDifferencePercent, figures);
         List<Comparison> comparisons = Comparison.of(setups, changes, appeared(pulls));
         if (counted.entries().isEmpty()) {
             return withoutFigures(comparisons, pulls, words);
         }
-        Fits fits = Fits.of(pulls, counted);
+        Fits fits = Fits.of(flagged, counted, doubts, rotating, prior);
         Tried tried = new Tried(fits, comparisons, smallestDifferencePercent, words);
         List<JudgedChange> judged = tried.judged();
         return new ChangeLedger(
@@ -47,7 +53,17 @@ public final class ChangeJudge {
                 judged,
                 unjudged(comparisons, pulls, counted, words),
                 baseline(counted, presentSetup).map(tried::judge),
-                residuals(fits));
+                residuals(fits),
+                new Sweeps(counted, prior).among(setups, changes),
+                doubts.flags());
+    }
+
+    private static String name(List<Setup> setups, String id) {
+        return setups.stream()
+                .filter(setup -> setup.id().equals(id))
+                .map(Setup::name)
+                .findFirst()
+                .orElse(id);
     }
 
     private static List<String> appeared(List<PullFindings> pulls) {
@@ -66,7 +82,9 @@ public final class ChangeJudge {
                 List.of(),
                 unjudged(comparisons, pulls, none, words),
                 Optional.empty(),
-                List.of());
+                List.of(),
+                List.of(),
+                Map.of());
     }
 
     private static List<Unjudged> unjudged(

@@ -1,9 +1,12 @@
 package org.pullproof.changes;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.apache.commons.math3.distribution.TDistribution;
+import org.pullproof.dyno.PullFindings;
 import org.pullproof.units.Sentence;
 
 /**
@@ -18,6 +21,8 @@ import org.pullproof.units.Sentence;
  * @param unjudged the comparisons that have no figures yet
  * @param baselineToNow the first setup against the present one measured directly, if both have pulls and differ
  * @param residuals what the setups do not explain, pull by pull in order
+ * @param sweeps numeric settings tried at three levels or more
+ * @param flags what the other pulls and the changes say against a pull, sentences by the pull's id, each beginning with its keyword
  */
 public record ChangeLedger(
         Sentence answer,
@@ -28,11 +33,15 @@ public record ChangeLedger(
         List<JudgedChange> changes,
         List<Unjudged> unjudged,
         Optional<JudgedChange> baselineToNow,
-        List<Residual> residuals) {
+        List<Residual> residuals,
+        List<Sweep> sweeps,
+        Map<String, List<String>> flags) {
     public ChangeLedger {
         changes = List.copyOf(changes);
         unjudged = List.copyOf(unjudged);
         residuals = List.copyOf(residuals);
+        sweeps = List.copyOf(sweeps);
+        flags = Map.copyOf(flags);
     }
 
     /**
@@ -45,6 +54,15 @@ public record ChangeLedger(
                 ? OptionalDouble.of(repeatabilityPercent.getAsDouble()
                         * new TDistribution(degreesOfFreedom).inverseCumulativeProbability(0.95))
                 : OptionalDouble.empty();
+    }
+
+    /** A pull with the flags that came to it by being compared. */
+    public PullFindings flagged(PullFindings pull) {
+        List<String> more = flags.getOrDefault(pull.pull().id(), List.of());
+        return more.isEmpty()
+                ? pull
+                : pull.withFlags(
+                        Stream.concat(pull.flags().stream(), more.stream()).toList());
     }
 
     /**

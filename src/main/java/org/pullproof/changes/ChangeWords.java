@@ -2,6 +2,7 @@ package org.pullproof.changes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.pullproof.dyno.PullFindings;
 import org.pullproof.engine.Setup;
@@ -11,9 +12,6 @@ import org.pullproof.units.Shown;
 
 /** The sentences of the ledger. */
 final class ChangeWords {
-    /** A drift of this size is called typical when we say what it would do, percent a pull. */
-    private static final double TYPICAL_DRIFT = 0.3;
-
     private final List<Setup> setups;
     private final PullSequence counted;
     private final double smallest;
@@ -38,14 +36,6 @@ final class ChangeWords {
                 ? ""
                 : counted.basis().standardWords(counted.entries().get(0).pull());
     }
-
-    /**
-     * What one call is made from.
-     *
-     * @param steps how many recorded changes were tried
-     * @param beforeKw mean of the older setup, kW
-     */
-    record Said(Comparison pair, Fits fits, Estimate estimate, Call call, boolean holds, int steps, double beforeKw) {}
 
     String setupName(String id) {
         return setups.stream()
@@ -72,11 +62,13 @@ final class ChangeWords {
         List<String> parts = new ArrayList<>();
         parts.add(reason(said));
         parts.add(amount(said));
+        parts.add(said.curve().map(ChangeWords::regions).orElse(""));
         if (said.call() == Call.GAIN || said.call() == Call.LOSS) {
             parts.add(weight(said));
         }
+        parts.add(more(said));
         parts.add(days(said.pair()));
-        parts.add(drift(said));
+        parts.add(said.call() == Call.SPOILED ? "" : new DriftWords(this::setupName).of(said));
         parts.removeIf(String::isEmpty);
         return String.join(" ", parts);
     }
@@ -86,20 +78,32 @@ final class ChangeWords {
         return switch (said.call()) {
             case GAIN, LOSS -> between(estimate) + ".";
             case SAME -> between(estimate) + ": inside ± " + percent(smallest) + ", the least you would pay for.";
-            case SPOILED ->
-                "Shown only, not comparable: " + Flagged.named(pullsOfSpoiledSides(said)) + ". " + between(estimate)
-                        + ".";
+            case SPOILED -> "Shown only, not comparable: " + spoiled(said) + " " + between(estimate) + ".";
             case NO_CALL -> hinges(said) + between(estimate) + ": no call yet.";
         };
     }
 
-    private String hinges(Said said) {
-        boolean agreed = said.fits().commonCall(said.pair(), smallest).isPresent();
-        return agreed ? "" : "Hinges on " + Flagged.named(countedPulls()) + ": check or repeat. ";
+    private static String hinges(Said said) {
+        List<PullFindings> doubtful = said.fits().doubtful();
+        String names = Wording.list(said.settling().hingesOn());
+        if (names.isEmpty()) {
+            return "";
+        }
+        boolean allOdd = doubtful.stream().noneMatch(Flagged::spoils);
+        return allOdd
+                ? "Hinges on " + names + (doubtful.size() > 1 ? ", of which one is odd" : ", which is odd")
+                        + ": check or repeat. "
+                : "Hinges on " + Flagged.named(doubtful) + ": check or repeat. ";
     }
 
-    private List<PullFindings> countedPulls() {
-        return counted.entries().stream().map(PullSequence.Entry::pull).toList();
+    /** Why the two sides cannot be compared, and what would make it so. */
+    private String spoiled(Said said) {
+        RotatingParts rotating = said.fits().rotating();
+        Comparison pair = said.pair();
+        return rotating.same(pair.from(), pair.to())
+                ? Flagged.named(pullsOfSpoiledSides(said)) + "; pull it again without that."
+                : rotating.between(pair.from(), pair.to()) + " changed, and while the speed rises that reads as power."
+                        + " Put the same parts on both sides, or read power at a held speed.";
     }
 
     private static List<PullFindings> pullsOfSpoiledSides(Said said) {
@@ -142,30 +146,33 @@ final class ChangeWords {
         return (small + " " + many).strip();
     }
 
+    private static String regions(CurveBand curve) {
+        return curve.regions().stream()
+                .map(region -> (region.sign() > 0 ? "Gained" : "Lost") + " at least from "
+                        + Figures.number(region.fromRpm(), 0) + " to " + Figures.number(region.toRpm(), 0) + " rpm.")
+                .collect(Collectors.joining(" "));
+    }
+
+    /** What would settle it; asks for the whole batch, since looking after every pull makes false gains. */
+    private String more(Said said) {
+        if (!said.settling().open()) {
+            return "";
+        }
+        String pair = setupName(said.pair().from()) + " and " + setupName(said.pair().to());
+        return said.settling().pulls().isPresent()
+                ? "About " + said.settling().pulls().getAsInt() + " more pulls, two by two on " + pair
+                        + " in turn, would settle it: make them all, then read."
+                : "More than " + MorePulls.MOST + " more pulls would be needed: not worth chasing.";
+    }
+
     private String days(Comparison pair) {
         if (counted.shareADay(pair.from(), pair.to())) {
             return "";
         }
         return counted.linked(pair.from(), pair.to())
                 ? "Measured on different days, linked by setups that were pulled on more than one."
-                : "Measured on different days that no setup links: the scatter from day to day is in the interval.";
-    }
-
-    /** Where nothing was pulled twice, time and change cannot be told apart. */
-    private String drift(Said said) {
-        double leverage = said.fits()
-                .all()
-                .driftLeverage(
-                        counted.number(said.pair().to()),
-                        counted.number(said.pair().from()));
-        boolean apart = said.fits().all().driftIsMeasured() || Math.abs(leverage) < 0.5;
-        return apart
-                ? ""
-                : Wording.capital(setupName(said.pair().to())) + " came after "
-                        + setupName(said.pair().from())
-                        + " and neither was pulled again: a drift of "
-                        + Figures.percent(TYPICAL_DRIFT, 1) + " a pull alone would move this by "
-                        + Figures.percent(TYPICAL_DRIFT * Math.abs(leverage), 1) + ".";
+                : "Measured on different days that no setup links: the scatter from day to day is in the interval, a day"
+                        + " that began cold is not.";
     }
 
     /** The sheet's answer. */

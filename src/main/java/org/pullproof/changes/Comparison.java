@@ -45,7 +45,8 @@ record Comparison(String from, String to, Optional<Change> change) {
         return all;
     }
 
-    private static Optional<Change> madeBy(String setup, List<String> made, List<Change> changes) {
+    /** The change by which a setup came to be: the first that leads to it from an earlier one. */
+    static Optional<Change> madeBy(String setup, List<String> made, List<Change> changes) {
         return changes.stream()
                 .filter(step -> step.to().equals(setup))
                 .filter(step -> made.indexOf(step.from()) < made.indexOf(setup))

@@ -10,11 +10,8 @@ import org.apache.commons.math3.distribution.TDistribution;
  * @param degrees degrees of freedom of Student's t
  */
 record Estimate(double difference, double standardError, double degrees) {
-    /** Both sides of the 90 % interval leave 5 % outside. */
-    private static final double ONE_SIDED = 0.95;
-
     double halfWidth() {
-        return new TDistribution(degrees).inverseCumulativeProbability(ONE_SIDED) * standardError;
+        return Quantile.ofInterval(degrees) * standardError;
     }
 
     double low() {

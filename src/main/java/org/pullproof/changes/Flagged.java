@@ -8,7 +8,7 @@ import org.pullproof.dyno.PullFindings;
 /** Which flags of a pull say that it was not made under conditions that can be compared (power-change method, section 3). */
 final class Flagged {
     private static final Set<String> SPOIL = Set.of(
-            "band", "duplicate", "throttle", "lift", "slip", "mixture", "knock", "start-window", "rotating-parts");
+            "band", "duplicate", "throttle", "lift", "slip", "mixture", "knock", "start-window", "shape");
 
     /** Tells of a pull that has no figure on the standard of the others; where it has one, it can be compared. */
     private static final String CORRECTED = "corrected";
@@ -41,6 +41,10 @@ final class Flagged {
                 .filter(flag -> SPOIL.contains(keyword(flag)) || keyword(flag).equals(CORRECTED))
                 .map(flag -> flag.endsWith(".") ? flag.substring(0, flag.length() - 1) : flag)
                 .findFirst();
+    }
+
+    static boolean has(PullFindings pull, String keyword) {
+        return pull.flags().stream().anyMatch(flag -> keyword(flag).equals(keyword));
     }
 
     private static String keyword(String flag) {

@@ -20,6 +20,8 @@ import java.util.Optional;
  * @param highKw upper end in kW
  * @param call what may be said
  * @param holdsForAll whether the call still holds allowing for all changes tried (Holm)
+ * @param settling what would settle it
+ * @param curve the difference over engine speed; absent where the pulls share too few speeds or cannot be compared
  * @param sentence the call in words
  */
 public record JudgedChange(
@@ -38,4 +40,6 @@ public record JudgedChange(
         double highKw,
         Call call,
         boolean holdsForAll,
+        Settling settling,
+        Optional<CurveBand> curve,
         String sentence) {}

@@ -17,4 +17,9 @@ record Prior(double scatter, double weight, double drift, double wander, double 
 
     /** Ordinary least squares: nothing assumed, independent pulls. */
     static final Prior NONE = new Prior(0, 0, 0, 0, 0, 1.2);
+
+    /** The same with another scatter, worth so many pulls of evidence. */
+    Prior withScatter(double percent, double pulls) {
+        return new Prior(percent, pulls, drift, wander, block, dayLevel);
+    }
 }

@@ -2,6 +2,7 @@ package org.pullproof.changes;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,6 +10,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.pullproof.dyno.PowerCurve;
 import org.pullproof.dyno.PullFindings;
 
 /**
@@ -71,12 +74,58 @@ record PullSequence(List<Entry> entries, List<String> settings, Basis basis) {
                 .toList();
     }
 
+    /** Mean of 100·ln(power) in each run of pulls on a setup, in order. */
+    List<Double> blocksOf(String setup) {
+        Map<Integer, List<Entry>> runs = entries.stream()
+                .filter(entry -> entry.setup().equals(setup))
+                .collect(Collectors.groupingBy(
+                        entry -> entry.observation().block(), LinkedHashMap::new, Collectors.toList()));
+        return runs.values().stream()
+                .map(run -> run.stream()
+                        .mapToDouble(entry -> entry.observation().y())
+                        .average()
+                        .orElseThrow())
+                .toList();
+    }
+
     /** Mean band power of a setup's pulls, kW. */
     double meanKilowatt(String setup) {
         return pullsOf(setup).stream()
                 .mapToDouble(pull -> basis.kilowatt(pull).orElseThrow())
                 .average()
                 .orElseThrow();
+    }
+
+    /** The multiples of a step that every curve reaches, rpm; none without pulls. */
+    int[] commonGrid(int step) {
+        List<PowerCurve> curves = entries.stream().map(entry -> entry.pull().curve()).toList();
+        if (curves.stream().anyMatch(curve -> curve.size() == 0)) {
+            return new int[0];
+        }
+        double from = curves.stream().mapToInt(curve -> curve.rpm(0)).max().orElse(0);
+        double to = curves.stream()
+                .mapToInt(curve -> curve.rpm(curve.size() - 1))
+                .min()
+                .orElse(-1);
+        return IntStream.rangeClosed((int) Math.ceil(from / step), (int) Math.floor(to / step))
+                .map(multiple -> multiple * step)
+                .toArray();
+    }
+
+    /** 100·ln(power) of each pull at these speeds, on the figure that is compared. */
+    double[][] curves(int[] rpm) {
+        return entries.stream()
+                .map(entry -> Arrays.stream(rpm)
+                        .mapToDouble(speed -> 100 * Math.log(kilowattAt(entry.pull(), speed)))
+                        .toArray())
+                .toArray(double[][]::new);
+    }
+
+    /** Power of the smoothed curve, times what the band power is multiplied by, kW; at least a watt, so that it has a logarithm. */
+    private double kilowattAt(PullFindings pull, int rpm) {
+        double factor = basis.kilowatt(pull).orElseThrow()
+                / pull.bandMeasuredKw().orElseThrow();
+        return Math.max(1e-3, pull.curve().wattAt(rpm) / 1e3 * factor);
     }
 
     /** Whether two setups have pulls on one common day. */

@@ -2,6 +2,8 @@ package org.pullproof.changes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.pullproof.dyno.PullFindings;
 
 /** All comparisons that have figures, judged together, so that the number of changes tried can be allowed for. */
 final class Tried {
@@ -34,6 +36,8 @@ final class Tried {
     JudgedChange judge(Comparison pair) {
         Estimate estimate = fits.estimate(pair);
         Call call = call(pair);
+        Settling settling = settling(pair, call);
+        Optional<CurveBand> curve = call == Call.SPOILED ? Optional.empty() : fits.curve(pair);
         boolean holds = (call == Call.GAIN || call == Call.LOSS) && adjustedP(pair, estimate) <= Holm.LEVEL;
         double beforeKw = fits.counted().meanKilowatt(pair.from());
         double difference = Estimate.percent(estimate.difference());
@@ -55,7 +59,20 @@ final class Tried {
                 beforeKw * high / 100,
                 call,
                 holds,
-                words.sentence(new ChangeWords.Said(pair, fits, estimate, call, holds, steps.size(), beforeKw)));
+                settling,
+                curve,
+                words.sentence(new Said(pair, fits, estimate, call, holds, steps.size(), beforeKw, settling, curve)));
+    }
+
+    private Settling settling(Comparison pair, Call call) {
+        if (call != Call.NO_CALL) {
+            return Settling.DONE;
+        }
+        List<String> hingesOn = fits.commonCall(pair, smallest).isPresent()
+                ? List.of()
+                : fits.doubtful().stream().map(PullFindings::name).toList();
+        return new Settling(
+                true, MorePulls.toSettle(fits.all(), fits.newer(pair), fits.older(pair), smallest), hingesOn);
     }
 
     private Call call(Comparison pair) {

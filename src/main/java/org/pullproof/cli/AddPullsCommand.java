@@ -2,20 +2,20 @@ package org.pullproof.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDateTime;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.pullproof.app.AddPulls;
 import org.pullproof.app.Toolbox;
+import org.pullproof.app.TypedLevels;
 import org.pullproof.cli.Arguments.ColumnArgument;
 import org.pullproof.cli.Arguments.StandardArgument;
 import org.pullproof.cli.Arguments.TimeArgument;
 import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFindings;
-import org.pullproof.units.BadQuantityException;
+import org.pullproof.files.BadFileException;
 import org.pullproof.units.Quantity;
 import org.pullproof.weather.Standard;
 import picocli.CommandLine.Command;
@@ -84,6 +84,9 @@ final class AddPullsCommand implements Callable<Integer> {
     private List<ColumnChoice> columns = List.of();
 
     @Mixin
+    private StepOptions step;
+
+    @Mixin
     private Output output;
 
     @Spec
@@ -96,7 +99,7 @@ final class AddPullsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         AddPulls.Wanted wanted = new AddPulls.Wanted(files, setup, at, levels(), columns, correctedAlready);
-        AddPulls.Outcome outcome = tools.addPulls().add(tools.desk().open(session), wanted);
+        AddPulls.Outcome outcome = amended(tools.addPulls().add(tools.desk().open(session), wanted));
         output.complain(outcome.problems());
         List<PullFindings> added = findings(outcome);
         PullPrinter printer = new PullPrinter(outcome.open().session(), output.figures(tools));
@@ -110,6 +113,14 @@ final class AddPullsCommand implements Callable<Integer> {
         return Output.DONE;
     }
 
+    /** What is told of the change goes to the one that made the setup, once the pulls are in. */
+    private AddPulls.Outcome amended(AddPulls.Outcome outcome) throws BadFileException {
+        return step.amendment().isEmpty()
+                ? outcome
+                : outcome.with(tools.amendChange()
+                        .madeInto(outcome.open(), outcome.open().session().presentSetup(), step.amendment()));
+    }
+
     private List<PullFindings> findings(AddPulls.Outcome outcome) {
         List<String> ids = outcome.added().stream().map(Pull::id).toList();
         return tools.appraise().of(outcome.open(), output.figures(tools)).dyno().pulls().stream()
@@ -118,19 +129,11 @@ final class AddPullsCommand implements Callable<Integer> {
     }
 
     private Map<String, Quantity> levels() {
-        Map<String, Quantity> read = new LinkedHashMap<>();
-        for (String level : levels) {
-            int equals = level.indexOf('=');
-            if (equals < 1) {
-                throw wrongUsage("\"" + level + "\" is not FACTOR=VALUE: write for instance timing=32deg.");
-            }
-            try {
-                read.put(level.substring(0, equals).strip(), Quantity.parse(level.substring(equals + 1)));
-            } catch (BadQuantityException wrong) {
-                throw wrongUsage("--level " + level + ": " + wrong.getMessage());
-            }
+        try {
+            return TypedLevels.read(levels);
+        } catch (IllegalArgumentException wrong) {
+            throw wrongUsage(String.valueOf(wrong.getMessage()));
         }
-        return read;
     }
 
     private ParameterException wrongUsage(String sentence) {

@@ -3,6 +3,7 @@ package org.pullproof.cli;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
+import org.pullproof.changes.RotatingPart;
 import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.units.BadQuantityException;
 import org.pullproof.units.Dimension;
@@ -123,6 +124,15 @@ final class Arguments {
             } catch (IllegalArgumentException wrong) {
                 throw refused(wrong);
             }
+        }
+    }
+
+    static final class RotatingPartArgument implements ITypeConverter<RotatingPart> {
+        @Override
+        public RotatingPart convert(String text) {
+            return RotatingPart.named(text)
+                    .orElseThrow(() -> new TypeConversionException("\"" + text
+                            + "\" is no rotating part: write one of " + String.join(", ", RotatingPart.keys()) + "."));
         }
     }
 

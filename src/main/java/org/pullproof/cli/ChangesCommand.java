@@ -51,6 +51,7 @@ final class ChangesCommand implements Callable<Integer> {
             output.print("");
             output.print(table);
         }
+        ledger.sweeps().forEach(sweep -> output.print(sweep.sentence()));
         ledger.repeatabilityPercent()
                 .ifPresent(scatter -> output.print("Scatter " + Figures.percent(scatter, 2) + " a pull, drift "
                         + Figures.signedPercent(ledger.driftPercentPerPull().orElse(0), 2)

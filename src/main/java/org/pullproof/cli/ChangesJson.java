@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.pullproof.changes.Call;
 import org.pullproof.changes.ChangeLedger;
+import org.pullproof.changes.CurveBand;
 import org.pullproof.changes.JudgedChange;
+import org.pullproof.changes.Sweep;
 import org.pullproof.changes.Unjudged;
 import org.pullproof.engine.Setup;
 import org.pullproof.session.Session;
@@ -32,7 +34,8 @@ final class ChangesJson {
                 .put("driftPercentPerPull", ledger.driftPercentPerPull())
                 .put("onMeasuredPower", ledger.onMeasured())
                 .put("changes", Stream.concat(judged, spoiled).toList())
-                .put("notJudged", waiting);
+                .put("notJudged", waiting)
+                .put("sweeps", ledger.sweeps().stream().map(ChangesJson::of).toList());
         ledger.baselineToNow().ifPresent(change -> json.put("baselineToNow", of(change)));
         return json;
     }
@@ -55,7 +58,33 @@ final class ChangesJson {
                 .put("differenceKw", change.differenceKw())
                 .put("call", change.call().key())
                 .put("holdsForAll", change.holdsForAll())
+                .put("pullsToSettle", change.settling().pulls())
+                .put("hingesOn", change.settling().hingesOn())
+                .put("regions", change.curve().stream()
+                        .flatMap(curve -> curve.regions().stream())
+                        .map(ChangesJson::of)
+                        .toList())
                 .put("sentence", change.sentence());
+    }
+
+    private static Json of(CurveBand.Region region) {
+        return new Json()
+                .put("fromRpm", region.fromRpm())
+                .put("toRpm", region.toRpm())
+                .put("sign", region.sign());
+    }
+
+    private static Json of(Sweep sweep) {
+        return new Json()
+                .put("factor", sweep.factor())
+                .put("unit", sweep.unit().symbol())
+                .put("best", sweep.best())
+                .put("low", sweep.low())
+                .put("high", sweep.high())
+                .put("bounded", sweep.bounded())
+                .put("recommended", sweep.recommended())
+                .put("next", sweep.next())
+                .put("sentence", sweep.sentence());
     }
 
     private Json of(Unjudged pair) {

@@ -1,6 +1,7 @@
 package org.pullproof.cli;
 
 import java.io.PrintWriter;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import org.pullproof.app.Toolbox;
@@ -57,6 +58,8 @@ public final class Commands {
                 new AddPullsCommand(tools),
                 new PullsCommand(tools),
                 new StepsCommand(tools),
+                new ChangeCommand(tools, Clock.systemDefaultZone()),
+                new PlanCommand(tools),
                 new ChangesCommand(tools),
                 new WorthCommand(tools),
                 new NextCommand(tools),

@@ -74,6 +74,12 @@ final class Pen {
         return this;
     }
 
+    /** A ring that lets through what is below it. */
+    Pen circle(double x, double y, double radius, Stroke stroke) {
+        shapes.add(new Shape.Circle(x, y, radius, Optional.of(stroke), Optional.empty()));
+        return this;
+    }
+
     Pen disc(double x, double y, double radius, Ink fill) {
         shapes.add(new Shape.Circle(x, y, radius, Optional.empty(), Optional.of(fill)));
         return this;

@@ -2,6 +2,7 @@ package org.pullproof.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.DoubleStream;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.changes.ChangeLedger.Residual;
@@ -19,9 +20,11 @@ public final class ResidualChart {
     private static final double TOP = 24;
     private static final double BOTTOM = 26;
     private static final int MOST_TICKS = 5;
+    private static final double RING = 6;
 
     private final List<Residual> residuals;
     private final List<Setup> setups;
+    private final Set<String> flagged;
     private final double driftPercent;
     private final double width;
     private final double height;
@@ -33,6 +36,7 @@ public final class ResidualChart {
     private ResidualChart(ChangeLedger ledger, List<Setup> setups, double width, double height) {
         this.residuals = ledger.residuals();
         this.setups = List.copyOf(setups);
+        this.flagged = ledger.flags().keySet();
         this.driftPercent = ledger.driftPercentPerPull().orElse(0);
         this.width = width;
         this.height = height;
@@ -143,5 +147,21 @@ public final class ResidualChart {
         } else {
             pen.ring(cx, cy, 3.2, Stroke.of(Ink.INK, 1.2), Ink.SHEET);
         }
+        if (flagged.contains(residuals.get(i).pull())) {
+            flag(i, cx, cy);
+        }
+    }
+
+    /** A red ring around a pull that the others speak against, with its name. */
+    private void flag(int i, double cx, double cy) {
+        pen.circle(cx, cy, RING, Stroke.of(Ink.RED, 1.4));
+        Lettering as = Lettering.FAINT.in(Ink.RED).onHalo();
+        boolean room = cx + RING + 4 + as.widthOf(residuals.get(i).pull()) < width - RIGHT;
+        pen.text(
+                residuals.get(i).pull(),
+                room ? cx + RING + 4 : cx - RING - 4,
+                cy + 4,
+                room ? Anchor.START : Anchor.END,
+                as);
     }
 }

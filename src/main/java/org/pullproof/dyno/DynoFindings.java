@@ -48,6 +48,12 @@ public record DynoFindings(
         this(answer, pulls, setups, bandFrom, bandTo, bandIsDefault, latestAir, latestFactor, Optional.empty());
     }
 
+    /** The same findings of these pulls, which have come to other flags. */
+    public DynoFindings withPulls(List<PullFindings> others) {
+        return new DynoFindings(
+                answer, others, setups, bandFrom, bandTo, bandIsDefault, latestAir, latestFactor, stated);
+    }
+
     /**
      * @param setup id
      * @param pulls how many of its pulls count

@@ -60,6 +60,19 @@ public final class PowerCurve {
         return watt[i];
     }
 
+    /**
+     * Power at a multiple of {@link #STEP} inside the curve, W.
+     *
+     * @throws IllegalArgumentException if the curve has no point there
+     */
+    public double wattAt(int rpm) {
+        int i = (rpm - firstRpm) / STEP;
+        if (i < 0 || i >= watt.length || rpm(i) != rpm) {
+            throw new IllegalArgumentException("The curve has no point at " + rpm + " rpm");
+        }
+        return watt[i];
+    }
+
     /** Torque at a point in N·m: power over angular speed. */
     public double newtonMetre(int i) {
         return watt[i] / (rpm(i) * Math.PI / 30);

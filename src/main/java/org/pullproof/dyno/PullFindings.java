@@ -54,6 +54,12 @@ public record PullFindings(
                 .words();
     }
 
+    /** This pull with other flags: those that need the pulls beside it are found where the changes are judged. */
+    public PullFindings withFlags(List<String> others) {
+        return new PullFindings(
+                pull, name, trace, curve, air, factor, peakMeasuredKw, peakMeasuredRpm, bandMeasuredKw, others);
+    }
+
     private OptionalDouble corrected(double kilowatt) {
         return factor.map(by -> OptionalDouble.of(kilowatt * by.value())).orElse(OptionalDouble.empty());
     }

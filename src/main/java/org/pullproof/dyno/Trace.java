@@ -69,7 +69,7 @@ public final class Trace {
     }
 
     /** Power at a speed in the measured range, on the straight line between the neighbours, W. */
-    double wattAt(double speed) {
+    public double wattAt(double speed) {
         int above = Math.max(1, indexFrom(speed));
         double share = (speed - rpm[above - 1]) / (rpm[above] - rpm[above - 1]);
         return watt[above - 1] + share * (watt[above] - watt[above - 1]);

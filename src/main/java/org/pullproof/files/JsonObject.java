@@ -69,6 +69,11 @@ final class JsonObject {
         return text.isEmpty() ? this : put(key, text);
     }
 
+    /** Leaves the key out if the list is empty. */
+    JsonObject unlessEmpty(String key, List<?> list) {
+        return list.isEmpty() ? this : put(key, list);
+    }
+
     Map<String, Object> entries() {
         return entries;
     }

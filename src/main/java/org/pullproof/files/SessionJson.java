@@ -5,10 +5,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.pullproof.car.Car;
 import org.pullproof.car.Fact;
 import org.pullproof.changes.Change;
+import org.pullproof.changes.RotatingPart;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.StatedFigure;
 import org.pullproof.engine.EngineProfile;
@@ -87,13 +89,21 @@ final class SessionJson {
     }
 
     private static Change change(JsonPlace place) throws BadFileException {
-        place.onlyKeys("from", "to", "what", "time", "cost");
+        place.onlyKeys("from", "to", "what", "time", "cost", "rotating");
         String from = place.at("from").text();
         String to = place.at("to").text();
         String what = place.at("what").text();
         LocalDateTime time = place.at("time").time();
         Optional<Money> cost = place.maybe("cost", JsonPlace::money);
-        return place.checked(() -> new Change(from, to, what, time, cost));
+        Set<RotatingPart> rotating = Set.copyOf(place.each("rotating", SessionJson::rotating));
+        return place.checked(() -> new Change(from, to, what, time, cost, rotating));
+    }
+
+    private static RotatingPart rotating(JsonPlace place) throws BadFileException {
+        String key = place.text();
+        return RotatingPart.named(key)
+                .orElseThrow(() -> place.problem("\"" + key + "\" is no rotating part; known are "
+                        + String.join(", ", RotatingPart.keys()) + "."));
     }
 
     private static Note note(JsonPlace place) throws BadFileException {
@@ -151,6 +161,9 @@ final class SessionJson {
                 .put("what", change.what())
                 .text("time", change.time())
                 .text("cost", change.cost())
+                .unlessEmpty(
+                        "rotating",
+                        change.rotating().stream().map(RotatingPart::key).toList())
                 .entries();
     }
 

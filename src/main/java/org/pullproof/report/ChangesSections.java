@@ -19,6 +19,7 @@ import org.pullproof.changes.Unjudged;
 import org.pullproof.drawing.CallMark;
 import org.pullproof.drawing.IntervalStrip;
 import org.pullproof.drawing.ResidualChart;
+import org.pullproof.drawing.SweepChart;
 import org.pullproof.dyno.PullFindings;
 import org.pullproof.engine.Setup;
 import org.pullproof.report.ReportModel.Section;
@@ -31,6 +32,7 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
     private static final double STRIP_WIDTH = 236;
     private static final double STRIP_HEIGHT = 40;
     private static final double RESIDUALS_HEIGHT = 170;
+    private static final double SWEEP_HEIGHT = 230;
     private static final double AXIS_HEIGHT = 16;
 
     /** The ledger; nothing before a change is judged. */
@@ -41,6 +43,10 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
         }
         List<Block> blocks = new ArrayList<>();
         blocks.add(changes(ledger));
+        ledger.sweeps().forEach(sweep -> {
+            blocks.add(new Block.Paragraph(new Sentence(sweep.sentence())));
+            blocks.add(new Block.Picture(SweepChart.of(sweep, Paper.CONTENT_WIDTH, SWEEP_HEIGHT)));
+        });
         ledger.baselineToNow()
                 .ifPresent(whole -> blocks.add(new Block.Paragraph(new Sentence(
                         "**From the first setup to the present one,** measured directly: " + whole.sentence()))));

@@ -12,8 +12,9 @@ final class Lines {
 
     private Lines() {}
 
-    /** The words in lines of at most that many characters; a word longer than that is cut. No words, no line. */
-    static List<String> wrapped(String text, int width) {
+    /** The words in lines of at most that many characters, at least one; a word longer than that is cut. No words, no line. */
+    static List<String> wrapped(String text, int most) {
+        int width = Math.max(1, most);
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : SPACES.split(text.strip(), -1)) {

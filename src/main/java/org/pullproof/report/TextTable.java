@@ -20,8 +20,12 @@ final class TextTable {
         this.widths = fitting(widest(this.table), narrowest(this.table), width);
     }
 
+    /** No line where no column has anything in it. */
     List<String> lines() {
         List<String> lines = new ArrayList<>();
+        if (table.columns().isEmpty()) {
+            return lines;
+        }
         if (!table.title().isEmpty()) {
             lines.addAll(Lines.wrapped(table.title(), total(widths)));
         }

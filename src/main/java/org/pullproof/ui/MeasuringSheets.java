@@ -9,6 +9,7 @@ import org.pullproof.app.Toolbox;
 import org.pullproof.health.TestKind;
 import org.pullproof.ui.changes.ChangesSheet;
 import org.pullproof.ui.changes.ChangesViewModel;
+import org.pullproof.ui.changes.DeskChangeActs;
 import org.pullproof.ui.dynoday.DeskDynoActs;
 import org.pullproof.ui.dynoday.DynoDaySheet;
 import org.pullproof.ui.dynoday.DynoDayViewModel;
@@ -80,8 +81,8 @@ public final class MeasuringSheets {
     }
 
     private Sheet changes(SessionViewModel session) {
-        ChangesViewModel model = new ChangesViewModel(
-                session, wanted -> open -> tools.changeSetup().to(open, wanted), clock);
+        DeskChangeActs acts = new DeskChangeActs(tools.changeSetup(), tools.amendChange());
+        ChangesViewModel model = new ChangesViewModel(session, acts, clock);
         return new ChangesSheet(model, cautions.of("change"));
     }
 

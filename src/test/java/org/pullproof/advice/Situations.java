@@ -16,6 +16,7 @@ import org.pullproof.car.Fact;
 import org.pullproof.changes.Call;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.changes.JudgedChange;
+import org.pullproof.changes.Settling;
 import org.pullproof.dyno.DynoFindings;
 import org.pullproof.dyno.DynoFindings.SetupPower;
 import org.pullproof.dyno.PowerCurve;
@@ -209,7 +210,7 @@ final class Situations {
 
     Situations judged(String from, String to, Call call) {
         changes.add(new JudgedChange(
-                from + " → " + to, from, to, true, Optional.empty(), 100, 101, 1, 0, 2, 1, 0, 2, call, true, ""));
+                from + " → " + to, from, to, true, Optional.empty(), 100, 101, 1, 0, 2, 1, 0, 2, call, true, Settling.DONE, Optional.empty(), ""));
         return this;
     }
 
@@ -234,7 +235,7 @@ final class Situations {
                         changes,
                         List.of(),
                         Optional.empty(),
-                        List.of()));
+                        List.of(), List.of(), Map.of()));
     }
 
     private HealthFindings health() {

@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.time.LocalDateTime;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.pullproof.changes.Change;
+import org.pullproof.changes.RotatingPart;
 import org.pullproof.session.Session;
 import org.pullproof.testing.Tools;
 import org.pullproof.units.Money;
@@ -23,7 +25,7 @@ class ChangeSetupTest {
     private final Session begun = Session.begin("car", Tools.profile("i4-distributor"));
 
     private static ChangeSetup.Wanted wanted(String name, Map<String, Quantity> levels) {
-        return new ChangeSetup.Wanted(name, "", levels, Optional.empty(), NOON);
+        return new ChangeSetup.Wanted(name, "", levels, Optional.empty(), NOON, Set.of());
     }
 
     private static Session to(Session session, String name) {
@@ -34,7 +36,7 @@ class ChangeSetupTest {
     void aNameNotKnownYetMakesASetupReachedFromThePresentOne() {
         Session next = to(begun, "base");
         assertThat(next.presentSetup()).isEqualTo("base");
-        assertThat(next.changes()).containsExactly(new Change("as-found", "base", "base", NOON, Optional.empty()));
+        assertThat(next.changes()).containsExactly(new Change("as-found", "base", "base", NOON, Optional.empty(), Set.of()));
     }
 
     @Test
@@ -53,9 +55,9 @@ class ChangeSetupTest {
     @Test
     void whatWasDoneAndItsCostAreKept() {
         Optional<Money> cost = Optional.of(Money.parse("29USD"));
-        ChangeSetup.Wanted wanted = new ChangeSetup.Wanted("filter", "open filter", Map.of(), cost, NOON);
+        ChangeSetup.Wanted wanted = new ChangeSetup.Wanted("filter", "open filter", Map.of(), cost, NOON, Set.of(RotatingPart.CLUTCH));
         assertThat(ChangeSetup.applied(begun, wanted).changes())
-                .containsExactly(new Change("as-found", "filter", "open filter", NOON, cost));
+                .containsExactly(new Change("as-found", "filter", "open filter", NOON, cost, Set.of(RotatingPart.CLUTCH)));
     }
 
     @Test

@@ -62,6 +62,28 @@ class ChangeFitTest {
         };
     }
 
+    /** s1_aba.expected.csv: R's leave-one-out deletion residuals on the whitened data. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9})
+    void deletionResidualsAgreeWithR(int pull) {
+        double expected = Table.read("s1_aba.expected.csv").number("value", "fit", "all", "key", "tdel_pull" + pull);
+        double[] t = ChangeFit.of(aba(), Prior.OF_THIS_PROJECT).deletionResiduals();
+        assertEquals(expected, t[pull - 1], PRINTED);
+    }
+
+    /** s1_aba.expected.csv: t(1 − 0.05/(2·9), 10). */
+    @Test
+    void theLimitOfADeletionResidualAgreesWithR() {
+        double expected = Table.read("s1_aba.expected.csv").number("value", "fit", "all", "key", "flag_crit");
+        assertEquals(expected, OddPulls.limit(ChangeFit.of(aba(), Prior.OF_THIS_PROJECT)), PRINTED);
+    }
+
+    /** s1_aba.expected.csv: "flags,pulls,none". */
+    @Test
+    void noneOfThesePullsIsOdd() {
+        assertThat(OddPulls.in(aba(), Prior.OF_THIS_PROJECT)).isEmpty();
+    }
+
     /** R 4.2.2 lm(power ~ treat + min): without anything assumed the fit is ordinary least squares. */
     @ParameterizedTest
     @ValueSource(strings = {"d1_ABA", "d2_ABBA", "d3_AB"})
@@ -126,6 +148,22 @@ class ChangeFitTest {
         Estimate scaled = ChangeFit.of(doubled, Prior.OF_THIS_PROJECT).compare(1, 0);
         assertThat(scaled.difference()).isCloseTo(plain.difference(), within(1e-9));
         assertThat(scaled.low()).isCloseTo(plain.low(), within(1e-9));
+    }
+
+    /** A pull that says just what the fit expected leaves every estimate and narrows every interval it bears on. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1})
+    void aPullEqualToTheFitNarrowsTheInterval(int setting) {
+        ChangeFit before = ChangeFit.of(aba(), Prior.OF_THIS_PROJECT);
+        List<Observation> more = new ArrayList<>(aba());
+        Observation last = new Observation(0, 10, 9, setting, 0);
+        more.add(new Observation(0, 10, 9, setting, expected(before, last)));
+        ChangeFit after = ChangeFit.of(more, Prior.OF_THIS_PROJECT);
+        assertThat(after.compare(1, 0).halfWidth()).isLessThan(before.compare(1, 0).halfWidth());
+    }
+
+    private static double expected(ChangeFit fit, Observation pull) {
+        return fit.level(pull.setting()) + fit.driftAt(pull);
     }
 
     /**

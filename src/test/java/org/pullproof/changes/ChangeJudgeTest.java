@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.pullproof.dyno.PullFindings;
 import org.pullproof.engine.Setup;
@@ -308,6 +309,6 @@ class ChangeJudgeTest {
     }
 
     private static Change step(String from, String to) {
-        return new Change(from, to, "", LocalDateTime.of(2026, 6, 14, 13, 40), Optional.empty());
+        return new Change(from, to, "", LocalDateTime.of(2026, 6, 14, 13, 40), Optional.empty(), Set.of());
     }
 }

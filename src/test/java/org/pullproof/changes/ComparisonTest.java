@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.pullproof.engine.Setup;
@@ -49,6 +50,6 @@ class ComparisonTest {
     }
 
     private static Change step(String from, String to) {
-        return new Change(from, to, "", LocalDateTime.of(2026, 6, 14, 13, 40), Optional.empty());
+        return new Change(from, to, "", LocalDateTime.of(2026, 6, 14, 13, 40), Optional.empty(), Set.of());
     }
 }

@@ -32,7 +32,11 @@ final class Pulls {
     }
 
     Pulls excluded(String setup, double kilowatt) {
-        return add(setup, OptionalDouble.of(kilowatt), Optional.of(1.0), Optional.of("lifted early"), List.of());
+        return excluded(setup, kilowatt, "lifted early");
+    }
+
+    Pulls excluded(String setup, double kilowatt, String reason) {
+        return add(setup, OptionalDouble.of(kilowatt), Optional.of(1.0), Optional.of(reason), List.of());
     }
 
     Pulls withoutAir(String setup, double kilowatt) {

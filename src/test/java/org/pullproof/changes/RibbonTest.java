@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -37,6 +38,6 @@ class RibbonTest {
                 List.of(),
                 List.of(),
                 Optional.empty(),
-                List.of());
+                List.of(), List.of(), Map.of());
     }
 }

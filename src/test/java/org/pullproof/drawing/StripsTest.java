@@ -3,6 +3,7 @@ package org.pullproof.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -13,6 +14,7 @@ import org.pullproof.changes.Call;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.changes.ChangeLedger.Residual;
 import org.pullproof.changes.JudgedChange;
+import org.pullproof.changes.Settling;
 import org.pullproof.drawing.Shape.Circle;
 import org.pullproof.drawing.Shape.Line;
 import org.pullproof.units.Money;
@@ -123,7 +125,7 @@ class StripsTest {
                 List.of(),
                 List.of(),
                 Optional.empty(),
-                residuals);
+                residuals, List.of(), Map.of());
     }
 
     private static Circle dot(IntervalStrip strips, JudgedChange change) {
@@ -157,7 +159,7 @@ class StripsTest {
                 1,
                 3,
                 call,
-                true,
+                true, Settling.DONE, Optional.empty(),
                 "a sentence");
     }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.pullproof.car.Car;
 import org.pullproof.car.Fact;
 import org.pullproof.changes.Change;
+import org.pullproof.changes.RotatingPart;
 import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.Pull;
@@ -151,9 +152,9 @@ final class RichSession {
 
     private static List<Change> changes() {
         return List.of(
-                new Change("as-found", "timing-32", "4° more", NOON, Optional.of(Money.parse("12.50EUR"))),
-                new Change("timing-32", "as-found", "back", NOON, Optional.empty()),
-                new Change("as-found", "timing-32", "again", ODD_TIME, Optional.empty()));
+                new Change("as-found", "timing-32", "4° more", NOON, Optional.of(Money.parse("12.50EUR")), Set.of()),
+                new Change("timing-32", "as-found", "back", NOON, Optional.empty(), Set.of()),
+                new Change("as-found", "timing-32", "again", ODD_TIME, Optional.empty(), Set.of(RotatingPart.FLYWHEEL, RotatingPart.GEAR)));
     }
 
     private static DynoDay day() {

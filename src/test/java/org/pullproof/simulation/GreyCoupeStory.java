@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.tuneup.PlugRecord;
@@ -92,7 +93,7 @@ final class GreyCoupeStory {
     }
 
     private void changed(String setup, String what, double dollars, LocalDateTime time) {
-        session.change(new ChangeSetup.Wanted(setup, what, Map.of(), Optional.of(Money.of(dollars, "USD")), time));
+        session.change(new ChangeSetup.Wanted(setup, what, Map.of(), Optional.of(Money.of(dollars, "USD")), time, Set.of()));
     }
 
     private void firstDay() {

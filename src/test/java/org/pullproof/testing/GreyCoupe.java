@@ -21,6 +21,7 @@ import org.pullproof.changes.Call;
 import org.pullproof.changes.Change;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.changes.JudgedChange;
+import org.pullproof.changes.Settling;
 import org.pullproof.changes.Unjudged;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.DynoFindings;
@@ -135,7 +136,7 @@ public final class GreyCoupe {
                         List.of(),
                         List.of(),
                         Optional.empty(),
-                        List.of()),
+                        List.of(), List.of(), Map.of()),
                 new WorthFindings(
                         new Sentence("**Not yet to be said.**"),
                         "USD",
@@ -370,8 +371,8 @@ public final class GreyCoupe {
 
     private static List<Change> steps() {
         return List.of(
-                new Change("base", "timing-32", "Total timing 26° → 32°", PULLED, Optional.of(Money.of(20, "USD"))),
-                new Change("timing-32", "jets", "Main jets two sizes up", PULLED.plusMinutes(40), Optional.empty()));
+                new Change("base", "timing-32", "Total timing 26° → 32°", PULLED, Optional.of(Money.of(20, "USD")), Set.of()),
+                new Change("timing-32", "jets", "Main jets two sizes up", PULLED.plusMinutes(40), Optional.empty(), Set.of()));
     }
 
     private static AirReading air() {
@@ -467,7 +468,7 @@ public final class GreyCoupe {
                 3.3,
                 6.0,
                 Call.GAIN,
-                true,
+                true, Settling.DONE, Optional.empty(),
                 "Between +2.2 and +4.0 %. +6.2 hp at the wheels (+4.4 to +8.0), SAE J1349. Holds allowing for all two changes tried.");
         JudgedChange jets = new JudgedChange(
                 "timing 32° → jets up",
@@ -484,7 +485,7 @@ public final class GreyCoupe {
                 -3.9,
                 -0.5,
                 Call.LOSS,
-                false,
+                false, Settling.DONE, Optional.empty(),
                 "Between −2.5 and −0.3 %. −2.9 hp at the wheels (−5.2 to −0.6), SAE J1349.");
         return new ChangeLedger(
                 new Sentence("**Timing at 32°**, +3.1 % (+2.2 to +4.0)."),
@@ -502,7 +503,7 @@ public final class GreyCoupe {
                         Call.NO_CALL,
                         "No pull of duct fitted counts yet.")),
                 Optional.empty(),
-                List.of(new ChangeLedger.Residual("base-1", "base", 0.2, 0)));
+                List.of(new ChangeLedger.Residual("base-1", "base", 0.2, 0)), List.of(), Map.of());
     }
 
     private static Option headWork() {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.app.OpenSession;
 import org.pullproof.changes.Change;
@@ -60,7 +61,7 @@ public final class DynoFixture {
     }
 
     private static Change change(String from, String to, String what, Optional<Money> cost) {
-        return new Change(from, to, what, DAY.atTime(13, 0), cost);
+        return new Change(from, to, what, DAY.atTime(13, 0), cost, Set.of());
     }
 
     public static AirReading air() {

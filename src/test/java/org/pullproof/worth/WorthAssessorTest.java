@@ -19,6 +19,7 @@ import org.pullproof.changes.Call;
 import org.pullproof.changes.Change;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.changes.JudgedChange;
+import org.pullproof.changes.Settling;
 import org.pullproof.engine.Ignition;
 import org.pullproof.health.FaultFindings;
 import org.pullproof.health.HealthFindings;
@@ -236,7 +237,7 @@ class WorthAssessorTest {
     }
 
     private static JudgedChange judged(Optional<Money> cost, double lowHp, double hp, double highHp, Call call) {
-        Change change = new Change("base", "jets", "jets", LocalDateTime.of(2026, 6, 14, 13, 40), cost);
+        Change change = new Change("base", "jets", "jets", LocalDateTime.of(2026, 6, 14, 13, 40), cost, Set.of());
         return new JudgedChange(
                 "base → jets",
                 "base",
@@ -252,7 +253,7 @@ class WorthAssessorTest {
                 lowHp * HP,
                 highHp * HP,
                 call,
-                true,
+                true, Settling.DONE, Optional.empty(),
                 "");
     }
 
@@ -301,6 +302,6 @@ class WorthAssessorTest {
                 judged,
                 List.of(),
                 Optional.empty(),
-                List.of());
+                List.of(), List.of(), Map.of());
     }
 }

@@ -25,12 +25,14 @@ public final class ChangesSheet implements Sheet {
     private final ChangesViewModel model;
     private final VBox page = new VBox();
     private final LedgerView ledger;
-    private final ChangeForm form;
+    private final Looks looks;
+    private final ChangeDetail detail;
     private final DrawingView residuals = new DrawingView();
     private final VBox empty = new VBox(Labels.whole("No change yet", "title"), Labels.wrapped(BEGIN, "second"));
     private final Label measured = Labels.wrapped(
             "A pull has no air: all calls stand on measured power, not on corrected power.", "caption", "red");
     private final VBox unexplained = new VBox();
+    private final Label chosen = Labels.wrapped("", "section");
     private final Label scatter = Labels.wrapped("", "caption");
 
     /**
@@ -39,7 +41,9 @@ public final class ChangesSheet implements Sheet {
     public ChangesSheet(ChangesViewModel model, List<String> cautions) {
         this.model = model;
         this.ledger = new LedgerView(model);
-        this.form = new ChangeForm(model, cautions);
+        this.looks = new Looks(model, cautions);
+        this.detail = new ChangeDetail(model);
+        ledger.onChosen(this::showChosen);
         page.getStyleClass().add("changes-sheet");
         SheetStyle.on(page);
         empty.getStyleClass().add("empty");
@@ -47,8 +51,12 @@ public final class ChangesSheet implements Sheet {
         VBox.setVgrow(residuals, Priority.ALWAYS);
         unexplained
                 .getChildren()
-                .setAll(new HBox(8, Labels.whole("What the setups do not explain", "section"), scatter), residuals);
-        HBox below = new HBox(22, form, unexplained);
+                .setAll(
+                        new HBox(8, Labels.whole("What the setups do not explain", "section"), scatter),
+                        residuals,
+                        chosen,
+                        detail);
+        HBox below = new HBox(22, looks, unexplained);
         below.getStyleClass().add("below-ledger");
         HBox.setHgrow(unexplained, Priority.ALWAYS);
         VBox.setVgrow(below, Priority.ALWAYS);
@@ -64,8 +72,18 @@ public final class ChangesSheet implements Sheet {
         Shown.only(measured, !none && model.ledger().onMeasured());
         scatter.setText(model.scatterWords());
         ledger.show();
-        form.show();
+        looks.show();
+        showChosen();
         residuals.show((width, height) -> ResidualChart.of(model.ledger(), model.setups(), width, height));
+    }
+
+    /** Shows what belongs to the chosen line of the ledger: its curve and its pulls. */
+    private void showChosen() {
+        Shown.only(chosen, !model.chosenName().isEmpty());
+        Shown.only(detail, !model.chosenName().isEmpty());
+        chosen.setText("Pulls of " + model.chosenName());
+        looks.showBand();
+        detail.show();
     }
 
     @Override

@@ -2,25 +2,36 @@ package org.pullproof.ui.changes;
 
 import java.time.Clock;
 import java.time.LocalDateTime;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.pullproof.app.AmendChange;
 import org.pullproof.app.ChangeSetup;
+import org.pullproof.app.PlanPulls;
+import org.pullproof.changes.Change;
 import org.pullproof.changes.ChangeLedger;
+import org.pullproof.changes.CurveBand;
 import org.pullproof.changes.JudgedChange;
+import org.pullproof.changes.RotatingPart;
 import org.pullproof.drawing.IntervalStrip;
 import org.pullproof.engine.Setup;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Money;
+import org.pullproof.units.Quantity;
 
 /** State and decisions of the sheet Changes: the ledger, and the step to another setup. */
 public final class ChangesViewModel {
     private final SessionViewModel model;
     private final ChangeActs acts;
     private final Clock clock;
+    private final PlanPulls planPulls = new PlanPulls();
+    private int chosen;
 
     public ChangesViewModel(SessionViewModel model, ChangeActs acts, Clock clock) {
         this.model = model;
@@ -97,10 +108,11 @@ public final class ChangesViewModel {
     /**
      * Brings the engine into another setup.
      *
+     * @param levels numeric settings of the setup
      * @param cost what it cost, if typed
      * @throws IllegalArgumentException if no setup is named or it is the present one
      */
-    public void change(String setup, String what, Optional<Money> cost) {
+    public void change(String setup, String what, Map<String, Quantity> levels, Optional<Money> cost) {
         String name = setup.strip();
         if (name.isEmpty()) {
             throw new IllegalArgumentException("Name the setup the engine is in after the change: \"timing 32°\".");
@@ -112,7 +124,79 @@ public final class ChangesViewModel {
                     "The engine is in \"" + name + "\" already; name the setup it is in next.");
         }
         LocalDateTime now = LocalDateTime.now(clock).withNano(0);
-        model.act(acts.change(new ChangeSetup.Wanted(name, what.strip(), Map.of(), cost, now)));
+        model.act(acts.change(new ChangeSetup.Wanted(name, what.strip(), levels, cost, now, Set.of())));
+    }
+
+    /** Chooses a line of the ledger. */
+    public void choose(int row) {
+        chosen = row;
+    }
+
+    /** The chosen comparison; empty where nothing is compared yet. */
+    private Optional<LedgerRow> chosenRow() {
+        List<LedgerRow> all =
+                Stream.concat(rows().stream(), baselineToNow().stream()).toList();
+        return chosen >= 0 && chosen < all.size() ? Optional.of(all.get(chosen)) : Optional.empty();
+    }
+
+    /** "base → timing 32°"; empty where nothing is chosen. */
+    public String chosenName() {
+        return chosenRow().map(LedgerRow::steps).orElse("");
+    }
+
+    /** The recorded change of the chosen line, if it is one. */
+    public Optional<Change> chosenChange() {
+        return chosenRow().flatMap(LedgerRow::change);
+    }
+
+    /** The chosen difference over engine speed. */
+    public Optional<CurveBand> chosenBand() {
+        return chosenRow().flatMap(LedgerRow::judged).flatMap(JudgedChange::curve);
+    }
+
+    /** The pulls of both sides of the chosen line, in order of time. */
+    public List<PullLine> chosenPulls() {
+        List<String> sides = chosenRow().map(LedgerRow::sides).orElse(List.of());
+        return model.appraisal().dyno().pulls().stream()
+                .filter(pull -> sides.contains(pull.pull().setup()))
+                .map(pull -> PullLine.of(pull, figures()))
+                .toList();
+    }
+
+    /** Puts right what is recorded of the chosen change. */
+    public void amendChosen(AmendChange.Amendment amendment) {
+        chosenChange().ifPresent(change -> model.act(acts.amend(change.to(), amendment)));
+    }
+
+    /**
+     * Reads "flywheel, gear".
+     *
+     * @throws IllegalArgumentException with a sentence if one is no rotating part
+     */
+    static Set<RotatingPart> rotatingParts(String typed) {
+        Set<RotatingPart> parts = new LinkedHashSet<>();
+        for (String word : typed.split("[,;]", -1)) {
+            parts.add(RotatingPart.named(word)
+                    .orElseThrow(() -> new IllegalArgumentException("\"" + word.strip()
+                            + "\" is no rotating part: write " + String.join(", ", RotatingPart.keys()) + ".")));
+        }
+        return parts;
+    }
+
+    /** A plan for a gain in words, with the scatter of this session; or why there is none. */
+    public String plan(Optional<Quantity> gain, Optional<Integer> settings, Optional<Integer> minutes) {
+        try {
+            PlanPulls.Wanted wanted = new PlanPulls.Wanted(
+                    gain.map(of -> of.si() * 100).orElse(0.0),
+                    settings.orElse(2),
+                    minutes.map(OptionalInt::of).orElse(OptionalInt.empty()));
+            return planPulls
+                    .forGain(wanted, PlanPulls.scatterOf(Optional.of(ledger())))
+                    .sentence()
+                    .plain();
+        } catch (IllegalArgumentException refused) {
+            return String.valueOf(refused.getMessage());
+        }
     }
 
     /** The ledger as a table, to be copied. */

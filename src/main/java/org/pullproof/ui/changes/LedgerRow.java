@@ -1,5 +1,6 @@
 package org.pullproof.ui.changes;
 
+import java.util.List;
 import java.util.Optional;
 import org.pullproof.changes.Call;
 import org.pullproof.changes.Change;
@@ -13,6 +14,8 @@ import org.pullproof.units.Shown;
  *
  * @param what what was done, in words
  * @param steps "base → timing 32°"
+ * @param sides ids of both setups
+ * @param change the recorded change, if it is one
  * @param judged its interval, if there are figures
  * @param call what may be said
  * @param sentence the call in words
@@ -22,6 +25,8 @@ import org.pullproof.units.Shown;
 public record LedgerRow(
         String what,
         String steps,
+        List<String> sides,
+        Optional<Change> change,
         Optional<JudgedChange> judged,
         Call call,
         String sentence,
@@ -32,6 +37,8 @@ public record LedgerRow(
         return new LedgerRow(
                 what(judged.change(), judged.recorded()),
                 judged.name(),
+                List.of(judged.from(), judged.to()),
+                judged.change(),
                 Optional.of(judged),
                 judged.call(),
                 judged.sentence(),
@@ -44,6 +51,8 @@ public record LedgerRow(
         return new LedgerRow(
                 what(unjudged.change(), unjudged.recorded()),
                 unjudged.name(),
+                List.of(unjudged.from(), unjudged.to()),
+                unjudged.change(),
                 Optional.empty(),
                 unjudged.call(),
                 unjudged.sentence(),
@@ -55,7 +64,15 @@ public record LedgerRow(
     static LedgerRow baselineToNow(JudgedChange judged, Figures figures) {
         LedgerRow row = of(judged, figures);
         return new LedgerRow(
-                "Base to now, measured", row.steps, row.judged, row.call, row.sentence, row.beforeAfter, "");
+                "Base to now, measured",
+                row.steps,
+                row.sides,
+                Optional.empty(),
+                row.judged,
+                row.call,
+                row.sentence,
+                row.beforeAfter,
+                "");
     }
 
     private static String what(Optional<Change> change, boolean recorded) {

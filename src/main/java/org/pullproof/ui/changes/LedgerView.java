@@ -22,12 +22,18 @@ final class LedgerView extends VBox {
     private final ChangesViewModel model;
     private final List<Region> rows = new ArrayList<>();
     private int chosen;
+    private Runnable onChosen = () -> {};
 
     LedgerView(ChangesViewModel model) {
         this.model = model;
         getStyleClass().add("ledger");
         setMinHeight(USE_PREF_SIZE);
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+    }
+
+    /** What happens when a line is chosen. */
+    void onChosen(Runnable act) {
+        onChosen = act;
     }
 
     void show() {
@@ -51,6 +57,8 @@ final class LedgerView extends VBox {
     private void choose(int row) {
         chosen = Math.max(0, Math.min(rows.size() - 1, row));
         rows.forEach(each -> each.setFocusTraversable(rows.indexOf(each) == chosen));
+        model.choose(chosen);
+        onChosen.run();
     }
 
     private Region head() {

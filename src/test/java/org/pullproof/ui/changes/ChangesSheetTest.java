@@ -37,12 +37,15 @@ class ChangesSheetTest {
 
         robot.write("timing 38")
                 .type(KeyCode.TAB)
+                .write("timing=38deg")
+                .type(KeyCode.TAB)
                 .write("12USD")
                 .type(KeyCode.TAB)
                 .write("to 38")
                 .type(KeyCode.ENTER);
 
         assertThat(session.session().present().name()).isEqualTo("timing 38");
+        assertThat(session.session().present().levels()).containsKey("timing");
         assertThat(session.session().changes()).last().satisfies(change -> {
             assertThat(change.what()).isEqualTo("to 38");
             assertThat(change.cost()).isPresent();

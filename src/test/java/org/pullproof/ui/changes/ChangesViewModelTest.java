@@ -3,6 +3,7 @@ package org.pullproof.ui.changes;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.pullproof.changes.Change;
@@ -41,7 +42,7 @@ class ChangesViewModelTest {
 
     @Test
     void aNewSetupIsMadeAndTheChangeRecordedWithItsCost() {
-        model.change("timing 38°", "Total timing to 38°", Optional.of(Money.of(12, "USD")));
+        model.change("timing 38°", "Total timing to 38°", Map.of(), Optional.of(Money.of(12, "USD")));
 
         assertThat(session.session().present().name()).isEqualTo("timing 38°");
         assertThat(lastChange().from()).isEqualTo("jets");
@@ -50,7 +51,7 @@ class ChangesViewModelTest {
 
     @Test
     void aKnownNameGoesBackToThatSetup() {
-        model.change("base", "Back to base", Optional.empty());
+        model.change("base", "Back to base", Map.of(), Optional.empty());
 
         assertThat(session.session().presentSetup()).isEqualTo("base");
         assertThat(session.session().setups()).hasSize(4);
@@ -58,13 +59,13 @@ class ChangesViewModelTest {
 
     @Test
     void thePresentSetupIsNoChange() {
-        assertThatThrownBy(() -> model.change("jets two up", "", Optional.empty()))
+        assertThatThrownBy(() -> model.change("jets two up", "", Map.of(), Optional.empty()))
                 .hasMessageContaining("already");
     }
 
     @Test
     void aChangeNeedsTheNameOfTheNewState() {
-        assertThatThrownBy(() -> model.change("  ", "timing", Optional.empty())).hasMessageContaining("Name the setup");
+        assertThatThrownBy(() -> model.change("  ", "timing", Map.of(), Optional.empty())).hasMessageContaining("Name the setup");
     }
 
     @Test
