@@ -23,6 +23,7 @@ import org.pullproof.app.MakeReport;
 import org.pullproof.app.MakeTally;
 import org.pullproof.app.PullFileReader;
 import org.pullproof.app.ReadAir;
+import org.pullproof.app.ReadRoll;
 import org.pullproof.app.RecordAir;
 import org.pullproof.app.RecordMoney;
 import org.pullproof.app.RecordPlug;
@@ -127,6 +128,7 @@ public final class Main {
                 readAir,
                 new RecordAir(desk, readAir),
                 new AddPulls(desk, pullReader, Clock.system(ZoneId.systemDefault())),
+                new ReadRoll(pullReader),
                 new ExcludePull(desk),
                 new AddReadings(desk, new CsvFile(), Clock.system(ZoneId.systemDefault())),
                 new RecordReading(desk),

@@ -56,6 +56,8 @@ public final class Commands {
                 new WeatherCommand(tools),
                 new AddPullsCommand(tools),
                 new PullsCommand(tools),
+                new DrumCommand(tools),
+                new CoastDownCommand(tools),
                 new StepsCommand(tools),
                 new ChangesCommand(tools),
                 new WorthCommand(tools),

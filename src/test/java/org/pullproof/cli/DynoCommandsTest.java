@@ -234,7 +234,7 @@ class DynoCommandsTest {
     @ParameterizedTest
     @CsvSource({
         "--level, timing, is not FACTOR=VALUE",
-        "--column, boost=MAP, 'a column is rpm, power or torque'",
+        "--column, gearbox=MAP, 'a column is rpm, power, torque, time'",
         "--already-corrected, sae, 'a standard is one of'"
     })
     void wrongOptionsAreWrongUsage(String option, String value, String sentence) throws Exception {
