@@ -42,6 +42,7 @@ import org.pullproof.files.FaultConstantsFile;
 import org.pullproof.files.HealthLimitsFile;
 import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
+import org.pullproof.files.PullLimitsFile;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.HealthAssessor;
 import org.pullproof.health.HealthLimits;
@@ -114,7 +115,7 @@ public final class Main {
         TradeFiles trade = new TradeFiles();
         HealthAssessor health =
                 new HealthAssessor(limits, new FaultModel(new FaultConstantsFile().read()), trade.testCosts());
-        DynoAssessor dyno = new DynoAssessor(correction);
+        DynoAssessor dyno = new DynoAssessor(correction, new PullLimitsFile().read());
         Cautions cautions = new Cautions(trade.cautions(), trade.lastCaution());
         ReadAir readAir = new ReadAir(new AirCheck(), correction);
         return new Toolbox(

@@ -44,7 +44,8 @@ final class PullTimes {
         LocalDateTime first = all.get(all.size() - 1);
         for (Trace pull : pulls.subList(1, pulls.size())) {
             double second = begins(pull) - begins(pulls.get(0));
-            boolean clear = Double.isFinite(second) && second > 0
+            boolean clear = Double.isFinite(second)
+                    && second > 0
                     && !first.plusSeconds(Math.round(second)).isBefore(all.get(all.size() - 1));
             all.add(clear ? first.plusSeconds(Math.round(second)) : apart());
         }

@@ -53,7 +53,8 @@ public final class ReadRoll {
 
     private <T> T told(Path file, Telling<T> telling) throws BadFileException {
         try {
-            return telling.of(reader.rows(file.toString(), IncomingFile.read(file).bytes()));
+            return telling.of(
+                    reader.rows(file.toString(), IncomingFile.read(file).bytes()));
         } catch (UnreadablePullException unreadable) {
             throw new BadFileException(file.toString(), unreadable.place(), unreadable.sentence());
         }

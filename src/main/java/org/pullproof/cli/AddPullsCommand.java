@@ -68,8 +68,9 @@ final class AddPullsCommand implements Callable<Integer> {
             names = "--already-corrected",
             paramLabel = "STANDARD",
             converter = StandardArgument.class,
-            description = "The figures are corrected already, to sae-j1349, sae-j607, iso-1585 or din-70020; none: they are as"
-                    + " measured, whatever the file says.")
+            description =
+                    "The figures are corrected already, to sae-j1349, sae-j607, iso-1585 or din-70020; none: they are as"
+                            + " measured, whatever the file says.")
     private Optional<Standard> correctedAlready = Optional.empty();
 
     @Option(
@@ -82,8 +83,9 @@ final class AddPullsCommand implements Callable<Integer> {
             names = "--column",
             paramLabel = "ROLE=HEADER[:UNIT]",
             converter = ColumnArgument.class,
-            description = "Which column is rpm, power, torque, time, roll, throttle, lambda …, such as power=Channel 7:kW;"
-                    + " repeatable.")
+            description =
+                    "Which column is rpm, power, torque, time, roll, throttle, lambda …, such as power=Channel 7:kW;"
+                            + " repeatable.")
     private List<ColumnChoice> columns = List.of();
 
     @Mixin
@@ -102,12 +104,7 @@ final class AddPullsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         AddPulls.Wanted wanted = new AddPulls.Wanted(
-                files,
-                setup,
-                at,
-                levels(),
-                new HowRead(columns, 1, drum.drum(), false),
-                correctedAlready);
+                files, setup, at, levels(), new HowRead(columns, 1, drum.drum(), false), correctedAlready);
         AddPulls.Outcome outcome = tools.addPulls().add(tools.desk().open(session), wanted);
         output.complain(outcome.problems());
         List<PullFindings> added = findings(outcome);

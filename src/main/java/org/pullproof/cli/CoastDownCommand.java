@@ -47,7 +47,8 @@ final class CoastDownCommand implements Callable<Integer> {
             names = "--column",
             paramLabel = "ROLE=HEADER[:UNIT]",
             converter = ColumnArgument.class,
-            description = "Which column is time or roll (here the car's speed), such as roll=Channel 2:km/h; repeatable.")
+            description =
+                    "Which column is time or roll (here the car's speed), such as roll=Channel 2:km/h; repeatable.")
     private List<ColumnChoice> columns = List.of();
 
     @Mixin
@@ -99,7 +100,8 @@ final class CoastDownCommand implements Callable<Integer> {
                 + Figures.number(drag.c(), 3) + " ± " + Figures.number(drag.error(2), 3)
                 + " N·s²/m²; ± is one standard error from this run alone, wind and slope are not in it.");
         output.print("");
-        Table table = new Table().figures("km/h").figures("force, N").figures("±, N").figures("power");
+        Table table =
+                new Table().figures("km/h").figures("force, N").figures("±, N").figures("power");
         IntStream.of(speeds(drag))
                 .forEach(speed -> table.row(
                         Figures.number(speed, 0),

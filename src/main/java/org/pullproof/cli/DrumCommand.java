@@ -39,7 +39,10 @@ final class DrumCommand implements Callable<Integer> {
 
     private final Toolbox tools;
 
-    @Parameters(index = "0", paramLabel = "CSV", description = "The run: time and roll speed, engine speed if there is.")
+    @Parameters(
+            index = "0",
+            paramLabel = "CSV",
+            description = "The run: time and roll speed, engine speed if there is.")
     private Path file;
 
     @Mixin
@@ -150,15 +153,17 @@ final class DrumCommand implements Callable<Integer> {
 
     private static List<String> sentences(DrumRun run, Drum drum) {
         List<String> lines = new ArrayList<>();
-        lines.add("Power at the roll, as measured, smoothed over " + PowerCurve.SMOOTHING + " rpm; ± is one standard error,"
+        lines.add("Power at the roll, as measured, smoothed over " + PowerCurve.SMOOTHING
+                + " rpm; ± is one standard error,"
                 + " with the inertia of " + drum.inertia() + " known within "
                 + Figures.percent(100 * drum.share(), 1) + ".");
         lines.add(run.loss()
                 .map(loss -> "What bearings and air take from the roll is added, as its own coast-down from "
                         + Figures.number(loss.fastest(), 1) + " to " + Figures.number(loss.slowest(), 1)
                         + " rad/s tells.")
-                .orElse("What bearings and air take from the roll is not counted, for there is no coast-down of it: power reads"
-                        + " low by that."));
+                .orElse(
+                        "What bearings and air take from the roll is not counted, for there is no coast-down of it: power reads"
+                                + " low by that."));
         if (run.byRollSpeed()) {
             lines.add("The file has no engine speed: speed and torque are those of the roll.");
         }

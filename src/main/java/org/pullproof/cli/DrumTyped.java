@@ -14,8 +14,9 @@ final class DrumTyped {
             names = "--inertia",
             paramLabel = "I",
             converter = Arguments.InertiaArgument.class,
-            description = "Moment of inertia of the roll and all that turns with it, such as 34kgm2: power then follows from"
-                    + " the roll's speed against time.")
+            description =
+                    "Moment of inertia of the roll and all that turns with it, such as 34kgm2: power then follows from"
+                            + " the roll's speed against time.")
     private Optional<Quantity> inertia = Optional.empty();
 
     @Option(

@@ -79,10 +79,12 @@ public final class CoastDown {
         Optimum found = new LevenbergMarquardtOptimizer().optimize(problem(start, weights));
         Drag drag = drag(found.getPoint().toArray());
         if (!(drag.at(slowest()) > 0 && drag.at(fastest()) > 0)) {
-            throw new IllegalArgumentException("the speed does not fall over the whole of it: cut the file to the coasting.");
+            throw new IllegalArgumentException(
+                    "the speed does not fall over the whole of it: cut the file to the coasting.");
         }
         double variance = Math.pow(found.getResiduals().getNorm(), 2) / Math.max(1, speed.length - PARAMETERS);
-        RealMatrix covariance = found.getCovariances(1e-14).getSubMatrix(0, 2, 0, 2).scalarMultiply(variance);
+        RealMatrix covariance =
+                found.getCovariances(1e-14).getSubMatrix(0, 2, 0, 2).scalarMultiply(variance);
         return new Drag(drag.a(), drag.b(), drag.c(), covariance, slowest(), fastest());
     }
 

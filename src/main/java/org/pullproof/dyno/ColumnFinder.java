@@ -91,7 +91,9 @@ final class ColumnFinder {
                 putIfClear(found, role, doubts);
             }
         }
-        boolean corrected = value.isPresent() && saysCorrected(found.get(value.get()), doubts);
+        boolean corrected = value.map(found::get)
+                .filter(column -> saysCorrected(column, doubts))
+                .isPresent();
         int first = header.row() + (header.unitsBelow() ? 2 : 1);
         return new Columns(header.line(), first, found, value, corrected, doubts);
     }
@@ -118,7 +120,9 @@ final class ColumnFinder {
                     .ifPresentOrElse(
                             unit -> found.put(role, new Column(index, unit, header.text(index))),
                             () -> doubts.add(new ImportProblem(
-                                    header.line(), header.text(index), units.missing(role, index) + " It is not used.")));
+                                    header.line(),
+                                    header.text(index),
+                                    units.missing(role, index) + " It is not used.")));
         }
     }
 

@@ -19,7 +19,8 @@ record ColumnUnits(HeaderRow row) {
         if (told.isPresent() && !role.takes(told.get().dimension())) {
             throw new UnreadablePullException(
                     row.line(),
-                    "the column \"" + row.text(column) + "\" is in " + told.get().symbol() + ", which is "
+                    "the column \"" + row.text(column) + "\" is in "
+                            + told.get().symbol() + ", which is "
                             + told.get().dimension().words() + ", not "
                             + role.dimension().words() + ".");
         }
@@ -32,15 +33,11 @@ record ColumnUnits(HeaderRow row) {
 
     /** The unit of a column that is not needed; empty if it is not clear. */
     Optional<Unit> maybe(Role role, int column) {
-        return told(role, column)
-                .filter(unit -> role.takes(unit.dimension()))
-                .or(() -> usual(role, column));
+        return told(role, column).filter(unit -> role.takes(unit.dimension())).or(() -> usual(role, column));
     }
 
     private Optional<Unit> told(Role role, int column) {
-        return row.choice(role)
-                .flatMap(ColumnChoice::unit)
-                .or(row.headers().get(column)::unit);
+        return row.choice(role).flatMap(ColumnChoice::unit).or(row.headers().get(column)::unit);
     }
 
     private Optional<Unit> usual(Role role, int column) {

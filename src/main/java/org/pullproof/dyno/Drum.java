@@ -20,10 +20,12 @@ public record Drum(Quantity inertia, Optional<Quantity> within, Optional<Quantit
         within.ifPresent(share -> share.requireDimension(Dimension.SHARE));
         radius.ifPresent(length -> length.requireDimension(Dimension.LENGTH));
         if (!(inertia.si() > 0 && inertia.si() < LARGEST)) {
-            throw new IllegalArgumentException(inertia + " is not the inertia of a roll: it is above 0 and below 100,000 kg·m².");
+            throw new IllegalArgumentException(
+                    inertia + " is not the inertia of a roll: it is above 0 and below 100,000 kg·m².");
         }
         if (within.isPresent() && !(within.get().si() >= 0 && within.get().si() < 0.5)) {
-            throw new IllegalArgumentException(within.get() + " is not how well an inertia is known: write for instance 1%.");
+            throw new IllegalArgumentException(
+                    within.get() + " is not how well an inertia is known: write for instance 1%.");
         }
         if (radius.isPresent() && !(radius.get().si() > 0.02 && radius.get().si() < 5)) {
             throw new IllegalArgumentException(

@@ -26,11 +26,26 @@ final class DrumPower {
         this.loss = loss;
     }
 
-    /**
-     * @param watt power at each sample
-     * @param error its standard error in W, from the inertia's and the loss's uncertainty and the scatter of the speed
-     */
-    record Result(double[] watt, double[] error) {}
+    /** Power at each sample, and how well it is known. */
+    static final class Result {
+        private final double[] watt;
+        private final double[] error;
+
+        private Result(double[] watt, double[] error) {
+            this.watt = watt;
+            this.error = error;
+        }
+
+        /** Power at each sample, W. */
+        double[] watt() {
+            return watt.clone();
+        }
+
+        /** Its standard error in W, from the inertia's and the loss's uncertainty and the scatter of the speed. */
+        double[] error() {
+            return error.clone();
+        }
+    }
 
     /**
      * @param second times, not falling
@@ -64,8 +79,8 @@ final class DrumPower {
             to++;
         }
         while (to - from < FEWEST || distinct(second, from, to) < 3) {
-            boolean before = from > 0
-                    && (to == second.length || second[i] - second[from - 1] <= second[to] - second[i]);
+            boolean before =
+                    from > 0 && (to == second.length || second[i] - second[from - 1] <= second[to] - second[i]);
             if (!before && to == second.length) {
                 throw new IllegalArgumentException("The samples stand at fewer than three times");
             }

@@ -59,7 +59,7 @@ public record DrumRun(
             return read;
         }
         double[] roll = read.recording().finite(Role.ROLL);
-        return new SampleReader.Read(read.lines(), read.recording().with(Role.RPM, roll));
+        return read.with(Role.RPM, roll);
     }
 
     private static List<Double> errors(Trace trace, DrumPower power) {
@@ -74,13 +74,15 @@ public record DrumRun(
     }
 
     private static Optional<ImportProblem> beyond(Trace trace, Drag loss, int line) {
-        double fastest = Arrays.stream(trace.recording().finite(Role.ROLL)).max().orElse(0);
+        double fastest =
+                Arrays.stream(trace.recording().finite(Role.ROLL)).max().orElse(0);
         return fastest <= 1.02 * loss.fastest()
                 ? Optional.empty()
                 : Optional.of(new ImportProblem(
                         line,
                         "",
                         "the coast-down begins at " + Figures.number(loss.fastest(), 1) + " rad/s and the run reaches "
-                                + Figures.number(fastest, 1) + " rad/s: above it the loss is carried on by its formula."));
+                                + Figures.number(fastest, 1)
+                                + " rad/s: above it the loss is carried on by its formula."));
     }
 }

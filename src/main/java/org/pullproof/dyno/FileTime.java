@@ -18,11 +18,14 @@ import java.util.regex.Pattern;
  */
 public record FileTime(Optional<LocalDate> date, Optional<LocalTime> clock) {
     private static final Pattern DATE = Pattern.compile("\\b(20\\d\\d)[-/.](\\d{1,2})[-/.](\\d{1,2})(?=\\D|$)");
-    private static final Pattern CLOCK = Pattern.compile("(?<![\\d:])([01]?\\d|2[0-3]):([0-5]\\d)(?::([0-5]\\d))?(?![\\d:])");
+    private static final Pattern CLOCK =
+            Pattern.compile("(?<![\\d:])([01]?\\d|2[0-3]):([0-5]\\d)(?::([0-5]\\d))?(?![\\d:])");
 
     static FileTime in(List<TableRow> rows) {
-        List<String> lines = rows.stream().map(row -> String.join(" ", row.cells())).toList();
-        Optional<LocalDate> date = lines.stream().flatMap(line -> date(line).stream()).findFirst();
+        List<String> lines =
+                rows.stream().map(row -> String.join(" ", row.cells())).toList();
+        Optional<LocalDate> date =
+                lines.stream().flatMap(line -> date(line).stream()).findFirst();
         Optional<LocalTime> clock = date.flatMap(
                 known -> lines.stream().flatMap(line -> clock(line).stream()).findFirst());
         return new FileTime(date, clock);
@@ -51,7 +54,8 @@ public record FileTime(Optional<LocalDate> date, Optional<LocalTime> clock) {
     private static Optional<LocalTime> clock(String line) {
         Matcher found = CLOCK.matcher(line.replace('T', ' '));
         return found.find()
-                ? Optional.of(LocalTime.of(number(found, 1), number(found, 2), found.group(3) == null ? 0 : number(found, 3)))
+                ? Optional.of(
+                        LocalTime.of(number(found, 1), number(found, 2), found.group(3) == null ? 0 : number(found, 3)))
                 : Optional.empty();
     }
 

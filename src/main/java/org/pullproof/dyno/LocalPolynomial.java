@@ -41,7 +41,8 @@ final class LocalPolynomial {
         int points = to - from;
         int terms = degree + 1;
         if (points < terms) {
-            throw new IllegalArgumentException("A polynomial of degree " + degree + " needs " + terms + " points, was " + points);
+            throw new IllegalArgumentException(
+                    "A polynomial of degree " + degree + " needs " + terms + " points, was " + points);
         }
         double scale = Math.max(xs[to - 1] - x, x - xs[from]);
         RealMatrix powers = new Array2DRowRealMatrix(points, terms);
@@ -63,7 +64,9 @@ final class LocalPolynomial {
             RealVector c = qr.getSolver().solve(y);
             int spare = y.getDimension() - c.getDimension();
             double variance = spare > 0 ? Math.pow(y.subtract(powers.operate(c)).getNorm(), 2) / spare : 0;
-            RealMatrix inverse = new QRDecomposition(powers.transpose().multiply(powers), 0).getSolver().getInverse();
+            RealMatrix inverse = new QRDecomposition(powers.transpose().multiply(powers), 0)
+                    .getSolver()
+                    .getInverse();
             return new Fit(c.getEntry(0), c.getEntry(1) / scale, Math.sqrt(variance * inverse.getEntry(1, 1)) / scale);
         } catch (SingularMatrixException tooFew) {
             throw new IllegalArgumentException("The points stand at too few places for degree " + degree, tooFew);

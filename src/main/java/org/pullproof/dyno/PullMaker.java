@@ -37,9 +37,37 @@ final class PullMaker {
     }
 
     /** A pull still in the making: its rows, and where they stand in the recording. */
-    private record Part(int[] rows, Recording recording) {
+    private static final class Part {
+        private final int[] rows;
+        private final Recording recording;
+
+        Part(int[] rows, Recording recording) {
+            this.rows = rows;
+            this.recording = recording;
+        }
+
+        int size() {
+            return rows.length;
+        }
+
+        int row(int i) {
+            return rows[i];
+        }
+
+        Recording recording() {
+            return recording;
+        }
+
+        Part with(Recording other) {
+            return new Part(rows, other);
+        }
+
         Part cut(int from, int to) {
             return new Part(Arrays.copyOfRange(rows, from, to), recording.rows(from, to));
+        }
+
+        Part picked(int[] kept) {
+            return new Part(Arrays.stream(kept).map(this::row).toArray(), recording.picked(kept));
         }
 
         double peak() {
@@ -77,19 +105,19 @@ final class PullMaker {
             return part;
         }
         int begins = 0;
-        for (int row = 1; row < part.rows().length; row++) {
+        for (int row = 1; row < part.size(); row++) {
             begins = part.recording().at(Role.TIME, row) < part.recording().at(Role.TIME, begins) ? row : begins;
         }
-        Part anew = part.cut(begins, part.rows().length);
+        Part anew = part.cut(begins, part.size());
         int[] forward = DrumPower.forward(anew.recording().finite(Role.TIME));
-        if (forward.length < anew.rows().length) {
+        if (forward.length < anew.size()) {
             problems.add(new ImportProblem(
-                    lines[anew.rows()[0]],
+                    lines[anew.row(0)],
                     "time",
-                    (anew.rows().length - forward.length) + " rows of the pull that begins here go back in time and are left out."));
+                    (anew.size() - forward.length)
+                            + " rows of the pull that begins here go back in time and are left out."));
         }
-        int[] rows = Arrays.stream(forward).map(row -> anew.rows()[row]).toArray();
-        return new Part(rows, anew.recording().picked(forward));
+        return anew.picked(forward);
     }
 
     private Part withPower(Part part) throws UnreadablePullException {
@@ -97,12 +125,10 @@ final class PullMaker {
         Recording rows = turning.recording();
         if (columns.value().isEmpty()) {
             double[] watt = drumWatt(rows).orElse(new double[rows.size()]);
-            return new Part(turning.rows(), rows.with(Role.POWER, watt));
+            return turning.with(rows.with(Role.POWER, watt));
         }
         Recording powered = columns.value().get() == Role.TORQUE ? rows.with(Role.POWER, fromTorque(rows)) : rows;
-        return new Part(
-                turning.rows(),
-                drumWatt(powered).map(powered::withDrumPower).orElse(powered));
+        return turning.with(drumWatt(powered).map(powered::withDrumPower).orElse(powered));
     }
 
     private static double[] fromTorque(Recording rows) {
@@ -118,10 +144,10 @@ final class PullMaker {
             return part;
         }
         double factor = toRadian(roll);
-        double[] radian = IntStream.range(0, part.rows().length)
+        double[] radian = IntStream.range(0, part.size())
                 .mapToDouble(row -> part.recording().at(Role.ROLL, row) * factor)
                 .toArray();
-        return new Part(part.rows(), part.recording().with(Role.ROLL, radian));
+        return part.with(part.recording().with(Role.ROLL, radian));
     }
 
     /** A surface speed without a drum is left in m/s: only its ratio to the engine's is looked at then. */
@@ -139,7 +165,8 @@ final class PullMaker {
         double[] second = rows.finite(Role.TIME);
         double[] radian = rows.finite(Role.ROLL);
         boolean whole = second.length == rows.size() && radian.length == rows.size();
-        boolean enough = whole && Arrays.stream(second).distinct().count() >= DrumPower.FEWEST
+        boolean enough = whole
+                && Arrays.stream(second).distinct().count() >= DrumPower.FEWEST
                 && DrumPower.forward(second).length == second.length;
         return drum.filter(told -> enough)
                 .map(told -> new DrumPower(told, loss).of(second, radian).watt());
@@ -147,8 +174,9 @@ final class PullMaker {
 
     private Part trimmed(Part part) {
         int from = 0;
-        int to = part.rows().length;
-        double throttle = Arrays.stream(part.recording().finite(Role.THROTTLE)).max().orElse(0);
+        int to = part.size();
+        double throttle =
+                Arrays.stream(part.recording().finite(Role.THROTTLE)).max().orElse(0);
         while (from < to && (idles(part, from) || closed(part, from, throttle))) {
             from++;
         }
@@ -171,7 +199,7 @@ final class PullMaker {
         List<Integer> kept = new ArrayList<>();
         List<Integer> dropped = new ArrayList<>();
         double top = 0;
-        for (int row = 0; row < part.rows().length; row++) {
+        for (int row = 0; row < part.size(); row++) {
             double rpm = part.recording().at(Role.RPM, row);
             if (rpm > top) {
                 nameDropped(part, dropped, top);
@@ -188,20 +216,22 @@ final class PullMaker {
         if (dropped.isEmpty()) {
             return;
         }
-        int first = lines[part.rows()[dropped.get(0)]];
-        int last = lines[part.rows()[dropped.get(dropped.size() - 1)]];
+        int first = lines[part.row(dropped.get(0))];
+        int last = lines[part.row(dropped.get(dropped.size() - 1))];
         String rows = dropped.size() == 1
                 ? "the row is left out."
                 : dropped.size() + " rows up to line " + last + " are left out.";
         problems.add(new ImportProblem(
-                first, "rpm", "the speed does not rise above the " + Figures.number(top, 0) + " rpm before it; " + rows));
+                first,
+                "rpm",
+                "the speed does not rise above the " + Figures.number(top, 0) + " rpm before it; " + rows));
         dropped.clear();
     }
 
     /** Names the rows that belong to no pull, run by run. */
     private void nameLeftOut(List<Part> parts) {
         boolean[] used = new boolean[lines.length];
-        parts.forEach(part -> Arrays.fill(used, part.rows()[0], part.rows()[part.rows().length - 1] + 1, true));
+        parts.forEach(part -> Arrays.fill(used, part.row(0), part.row(part.size() - 1) + 1, true));
         int from = 0;
         for (int row = 1; row <= used.length; row++) {
             if (row == used.length || used[row] != used[from]) {

@@ -43,8 +43,7 @@ public record PullTable(List<Trace> pulls, FileTime told, List<ImportProblem> pr
                 ColumnFinder.find(rows, how.columns(), how.drum().isPresent() ? Need.POWER_OR_ROLL : Need.POWER);
         RowProblems problems = new RowProblems();
         List<TableRow> below = rows.subList(columns.firstRow(), rows.size());
-        SampleReader.Read read =
-                new SampleReader(columns, SampleReader.mark(below, columns), problems).read(below);
+        SampleReader.Read read = new SampleReader(columns, SampleReader.mark(below, columns), problems).read(below);
         List<Trace> pulls = new PullMaker(columns, how.drum(), RollLoss.NOT_MEASURED, read, problems).pulls();
         if (pulls.isEmpty()) {
             throw new UnreadablePullException(

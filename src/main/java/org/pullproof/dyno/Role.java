@@ -69,8 +69,7 @@ public enum Role {
         return Arrays.stream(values())
                 .filter(role -> role.key.equals(key))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "a column is " + keys() + ", was \"" + key + "\""));
+                .orElseThrow(() -> new IllegalArgumentException("a column is " + keys() + ", was \"" + key + "\""));
     }
 
     /** All keys, for messages. */

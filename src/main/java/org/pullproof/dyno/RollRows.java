@@ -88,7 +88,8 @@ public final class RollRows {
         if (wanted == Dimension.SPEED && turns) {
             throw new UnreadablePullException(
                     columns.headerLine(),
-                    "the column \"" + roll.header() + "\" is a speed of rotation; the speed of the car is wanted, in km/h or mph.");
+                    "the column \"" + roll.header()
+                            + "\" is a speed of rotation; the speed of the car is wanted, in km/h or mph.");
         }
         if (wanted == Dimension.SPEED) {
             return 1;

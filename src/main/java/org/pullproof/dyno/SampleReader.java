@@ -25,13 +25,29 @@ final class SampleReader {
         columns.columns().keySet().forEach(role -> figures.put(role, new ArrayList<>()));
     }
 
-    /**
-     * What was read.
-     *
-     * @param lines where each row stands in the file
-     * @param recording the rows; empty columns if none could be read
-     */
-    record Read(int[] lines, Recording recording) {}
+    /** What was read: the rows, and where each stands in the file. */
+    static final class Read {
+        private final int[] lines;
+        private final Recording recording;
+
+        private Read(int[] lines, Recording recording) {
+            this.lines = lines;
+            this.recording = recording;
+        }
+
+        int[] lines() {
+            return lines.clone();
+        }
+
+        /** The rows; empty columns if none could be read. */
+        Recording recording() {
+            return recording;
+        }
+
+        Read with(Role role, double[] column) {
+            return new Read(lines, recording.with(role, column));
+        }
+    }
 
     Read read(List<TableRow> rows) {
         rows.stream().filter(row -> !row.blank()).forEach(this::take);
@@ -44,7 +60,7 @@ final class SampleReader {
     private void take(TableRow row) {
         if (columns.needed().stream().allMatch(role -> usable(row, role))) {
             lines.add(row.line());
-            columns.columns().forEach((role, column) -> figures.get(role).add(figure(row, column)));
+            figures.forEach((role, list) -> list.add(figure(row, column(role))));
         }
     }
 
@@ -60,7 +76,9 @@ final class SampleReader {
         String header = role == Role.RPM ? "rpm" : column.header();
         if (Double.isNaN(figure)) {
             problems.leftOut(
-                    row.line(), header, cell.isEmpty() ? "the cell is empty" : "\"" + shortened(cell) + "\" is not a figure");
+                    row.line(),
+                    header,
+                    cell.isEmpty() ? "the cell is empty" : "\"" + shortened(cell) + "\" is not a figure");
             return false;
         }
         if (role == Role.RPM && (figure < SLOWEST_RPM || figure > FASTEST_RPM)) {

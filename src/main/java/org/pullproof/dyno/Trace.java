@@ -3,6 +3,7 @@ package org.pullproof.dyno;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.pullproof.units.RpmRange;
 
 /**
@@ -12,12 +13,14 @@ public final class Trace {
     private final double[] rpm;
     private final double[] watt;
     private final Recording recording;
+    private final int[] rising;
     private final boolean saysCorrected;
 
-    private Trace(double[] rpm, double[] watt, Recording recording, boolean saysCorrected) {
+    private Trace(double[] rpm, double[] watt, Recording recording, int[] rising, boolean saysCorrected) {
         this.rpm = rpm;
         this.watt = watt;
         this.recording = recording;
+        this.rising = rising;
         this.saysCorrected = saysCorrected;
     }
 
@@ -37,7 +40,12 @@ public final class Trace {
             }
         }
         Recording recording = Recording.of(Map.of(Role.RPM, rpm, Role.POWER, watt));
-        return new Trace(rpm.clone(), watt.clone(), recording, false);
+        return new Trace(
+                rpm.clone(),
+                watt.clone(),
+                recording,
+                IntStream.range(0, rpm.length).toArray(),
+                false);
     }
 
     /**
@@ -50,7 +58,7 @@ public final class Trace {
     static Trace of(Recording recording, int[] rising, boolean saysCorrected) {
         Recording samples = recording.picked(rising);
         Trace bare = of(samples.finite(Role.RPM), samples.finite(Role.POWER));
-        return new Trace(bare.rpm, bare.watt, recording, saysCorrected);
+        return new Trace(bare.rpm, bare.watt, recording, rising.clone(), saysCorrected);
     }
 
     /** Everything that was logged while the pull lasted, in the order of the file. */
@@ -61,6 +69,11 @@ public final class Trace {
     /** Whether the file says that its figures are corrected already. */
     public boolean saysCorrected() {
         return saysCorrected;
+    }
+
+    /** What else was logged at a sample; NaN where it is blank or was not logged. */
+    double at(Role role, int i) {
+        return recording.at(role, rising[i]);
     }
 
     /** What a pull is judged by besides its power and was not logged here: of these nothing can be said. */

@@ -44,7 +44,17 @@ final class DynoJson {
 
     private static Pull pull(JsonPlace place) throws BadFileException {
         place.onlyKeys(
-                "setup", "number", "file", "time", "takenIn", "columns", "part", "drum", "asMeasured", "correctedAlready", "excluded");
+                "setup",
+                "number",
+                "file",
+                "time",
+                "takenIn",
+                "columns",
+                "part",
+                "drum",
+                "asMeasured",
+                "correctedAlready",
+                "excluded");
         String setup = place.at("setup").text();
         int number = place.at("number").whole();
         PullFile file = place.need("file", DynoJson::file);

@@ -94,7 +94,10 @@ class DrumCommandTest {
                 .run("drum", file("A4_time_and_roll_speed.csv"), "--inertia", "34kgm2", "--units", "metric")
                 .out()
                 .replace('\u00a0', ' ');
-        assertThat(told).contains("known within 1.5 %").contains("is not counted").contains("4,000");
+        assertThat(told)
+                .contains("known within 1.5 %")
+                .contains("is not counted")
+                .contains("4,000");
     }
 
     /** {@code coastdown.csv}: F = 150 + 2 v + 0.45 v² N, 416.667 N at 80 km/h; 1500 kg. */
@@ -126,6 +129,7 @@ class DrumCommandTest {
     void aFileWithoutRollSpeedIsRefusedWithTheColumnsThereAre() throws Exception {
         Outcome refused = pullproof.run("drum", file("A1_plain_hp_lbft.csv"), "--inertia", "34kgm2");
         assertThat(refused.status()).isEqualTo(1);
-        assertThat(refused.err()).contains("line 1: the file has no time column; columns found: rpm, power_hp, torque_lbft");
+        assertThat(refused.err())
+                .contains("line 1: the file has no time column; columns found: rpm, power_hp, torque_lbft");
     }
 }

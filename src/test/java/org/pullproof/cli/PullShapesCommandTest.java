@@ -73,7 +73,8 @@ class PullShapesCommandTest {
                 .isCloseTo(shape.get("peakMeasuredKw").asDouble(), withinPercentage(percent));
         assertThat(pull.get("peakMeasuredRpm").asDouble())
                 .isCloseTo(shape.get("peakMeasuredRpm").asDouble(), within(shape.has("inertiaKgM2") ? 60.0 : 0.0));
-        assertThat(pull.get("rpmFrom").asDouble()).isEqualTo(shape.get("rpmFrom").asDouble());
+        assertThat(pull.get("rpmFrom").asDouble())
+                .isEqualTo(shape.get("rpmFrom").asDouble());
         assertThat(pull.get("rpmTo").asDouble())
                 .isCloseTo(shape.get("rpmTo").asDouble(), within(shape.has("inertiaKgM2") ? 5.0 : 0.0));
     }

@@ -32,16 +32,16 @@ class AnyTableTest {
 
     @Test
     void aSecondPullBeginsWhereTheSpeedFallsBack() throws UnreadablePullException {
-        PullTable table = read(joined(
-                "rpm;kW", rising(2000, 6000, 100), coasting(6000, 1500), idle(), rising(2000, 6000, 104)));
+        PullTable table =
+                read(joined("rpm;kW", rising(2000, 6000, 100), coasting(6000, 1500), idle(), rising(2000, 6000, 104)));
         assertThat(table.pulls()).hasSize(2);
         assertThat(table.pulls().get(1).wattAt(4000)).isCloseTo(104e3 * 4000 / 6000, within(1.0));
     }
 
     @Test
     void aColumnNumbersThePulls() throws UnreadablePullException {
-        PullTable table = read(
-                "run;rpm;kW", "1;2000;40", "1;2050;41", "1;2100;42", "2;2080;50", "2;2150;51", "2;2200;52");
+        PullTable table =
+                read("run;rpm;kW", "1;2000;40", "1;2050;41", "1;2100;42", "2;2080;50", "2;2150;51", "2;2200;52");
         assertThat(table.pulls()).extracting(Trace::firstRpm).containsExactly(2000.0, 2080.0);
     }
 
@@ -56,8 +56,7 @@ class AnyTableTest {
 
     @Test
     void aRiseWithoutLoadIsNoPull() throws UnreadablePullException {
-        PullTable table = read(joined(
-                "rpm;kW", rising(1000, 5000, 2), coasting(5000, 1000), rising(2000, 6000, 100)));
+        PullTable table = read(joined("rpm;kW", rising(1000, 5000, 2), coasting(5000, 1000), rising(2000, 6000, 100)));
         assertThat(table.pulls()).hasSize(1);
         assertThat(table.trace().firstRpm()).isEqualTo(2000);
     }
@@ -71,7 +70,8 @@ class AnyTableTest {
 
     @Test
     void theThrottleSaysWhenThePullBegins() throws UnreadablePullException {
-        PullTable table = read("rpm;kW;throttle %", "1800;20;12", "1900;21;15", "2000;43;99", "2050;44;100", "2100;45;100");
+        PullTable table =
+                read("rpm;kW;throttle %", "1800;20;12", "1900;21;15", "2000;43;99", "2050;44;100", "2100;45;100");
         assertThat(table.trace().firstRpm()).isEqualTo(2000);
     }
 
@@ -97,7 +97,10 @@ class AnyTableTest {
     void wordsInsteadOfNumbersLeaveARowOut(String word) throws UnreadablePullException {
         PullTable table = read("rpm;kW", "2000;43", "2050;" + word, "2100;45");
         assertThat(table.trace().size()).isEqualTo(2);
-        assertThat(table.problems()).singleElement().extracting(ImportProblem::line).isEqualTo(3);
+        assertThat(table.problems())
+                .singleElement()
+                .extracting(ImportProblem::line)
+                .isEqualTo(3);
     }
 
     @Test
@@ -146,7 +149,8 @@ class AnyTableTest {
 
     @Test
     void theRollsSpeedGivesThePower() throws UnreadablePullException {
-        PullTable table = read(new HowRead(List.of(), 1, Optional.of(drum("30kgm2", Optional.empty())), false), roll("rad/s", 1));
+        PullTable table =
+                read(new HowRead(List.of(), 1, Optional.of(drum("30kgm2", Optional.empty())), false), roll("rad/s", 1));
         assertThat(table.trace().watt(10)).isCloseTo(30 * 5 * 60.0, within(1.0));
     }
 
@@ -178,7 +182,9 @@ class AnyTableTest {
         HowRead how = new HowRead(List.of(), 1, Optional.of(drum("30kgm2", Optional.empty())), false);
         PullTable table = read(how, lines.toArray(String[]::new));
         assertThat(table.trace().wattAt(2400)).isCloseTo(30 * 5 * 60.0, within(10.0));
-        assertThat(table.problems()).extracting(ImportProblem::message).anyMatch(told -> told.contains("go back in time"));
+        assertThat(table.problems())
+                .extracting(ImportProblem::message)
+                .anyMatch(told -> told.contains("go back in time"));
     }
 
     @ParameterizedTest
@@ -206,7 +212,8 @@ class AnyTableTest {
         "Ambient 24 C, false"
     })
     void thePreambleMaySayThatFiguresAreCorrected(String line, boolean says) throws UnreadablePullException {
-        assertThat(read(line, "rpm;kW", "2000;43", "2050;44").trace().saysCorrected()).isEqualTo(says);
+        assertThat(read(line, "rpm;kW", "2000;43", "2050;44").trace().saysCorrected())
+                .isEqualTo(says);
     }
 
     private static Drum drum(String inertia, Optional<String> radius) {
@@ -221,14 +228,15 @@ class AnyTableTest {
         List<String> lines = new ArrayList<>(List.of("time s;roll speed " + unit + ";engine rpm"));
         for (int i = 0; i <= 40; i++) {
             double radian = 50 + 5 * i * 0.2;
-            lines.add(String.format(
-                    java.util.Locale.ROOT, "%.1f;%.4f;%.1f", i * 0.2, radian * each, radian * 40));
+            lines.add(String.format(java.util.Locale.ROOT, "%.1f;%.4f;%.1f", i * 0.2, radian * each, radian * 40));
         }
         return lines.toArray(String[]::new);
     }
 
     private static List<String> idle() {
-        return IntStream.range(0, 12).mapToObj(i -> (850 + 5 * (i % 3)) + ";0.4").toList();
+        return IntStream.range(0, 12)
+                .mapToObj(i -> (850 + 5 * (i % 3)) + ";0.4")
+                .toList();
     }
 
     /** Power in proportion to speed. */

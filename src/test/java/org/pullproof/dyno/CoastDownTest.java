@@ -32,7 +32,8 @@ class CoastDownTest {
      */
     @ParameterizedTest
     @MethodSource("federalRows")
-    void theTimeBetweenTwoSpeedsAgreesWithTheFederalTable(double mass, double a, double c, double seconds, double force) {
+    void theTimeBetweenTwoSpeedsAgreesWithTheFederalTable(
+            double mass, double a, double c, double seconds, double force) {
         Drag drag = Drag.exactly(a, 0, c * 3.6 * 3.6);
         assertThat(drag.seconds(mass, 70 / 3.6, 60 / 3.6)).isCloseTo(seconds, within(0.012));
         assertThat(drag.at(65 / 3.6)).isCloseTo(force, within(0.2));
@@ -50,7 +51,9 @@ class CoastDownTest {
     }
 
     private static Drag fit(List<double[]> rows) {
-        double[] speed = Arrays.stream(DrumPowerTest.column(rows, 0)).map(kmh -> kmh / 3.6).toArray();
+        double[] speed = Arrays.stream(DrumPowerTest.column(rows, 0))
+                .map(kmh -> kmh / 3.6)
+                .toArray();
         return CoastDown.fit(1500, DrumPowerTest.column(rows, 1), speed);
     }
 
@@ -68,8 +71,10 @@ class CoastDownTest {
     /** The same roll let run on until it has slowed to half: the loss found is that of the example at its mean speed. */
     @Test
     void theLossOfARollIsFoundFromItsCoastDown() {
-        double[] second = IntStream.rangeClosed(0, 36).mapToDouble(i -> 10.0 * i).toArray();
-        double[] metre = Arrays.stream(second).map(t -> (14.7 - 1.2 * t / 60) * FOOT).toArray();
+        double[] second =
+                IntStream.rangeClosed(0, 36).mapToDouble(i -> 10.0 * i).toArray();
+        double[] metre =
+                Arrays.stream(second).map(t -> (14.7 - 1.2 * t / 60) * FOOT).toArray();
         Drag drag = CoastDown.fit(2000 * POUND, second, metre);
         assertThat(drag.watt(14.1 * FOOT) / FOOT_POUND_A_SECOND).isCloseTo(17.5, within(0.05));
     }

@@ -27,21 +27,25 @@ class DrumPowerTest {
     @Test
     void anExactRunGivesTheExactPower() throws IOException {
         List<double[]> rows = rows("inertia_run.csv");
-        double[] found = power("30kgm2", "0%").of(column(rows, 0), column(rows, 1)).watt();
+        double[] found =
+                power("30kgm2", "0%").of(column(rows, 0), column(rows, 1)).watt();
         assertThat(found).containsExactly(column(rows, 4), within(1e-6));
     }
 
     /** The same run at uneven times, some of them twice. */
     @Test
     void unevenAndRepeatedTimesGiveTheSamePower() {
-        double[] second = new Random(5).doubles(60, 0, 6).map(t -> Math.round(t * 20) / 20.0).sorted().toArray();
+        double[] second = new Random(5)
+                .doubles(60, 0, 6)
+                .map(t -> Math.round(t * 20) / 20.0)
+                .sorted()
+                .toArray();
         double[] radian = IntStream.range(0, 60)
                 .mapToDouble(i -> 40 + 22 * second[i] - 0.9 * second[i] * second[i])
                 .toArray();
         double[] watt = power("30kgm2", "0%").of(second, radian).watt();
         IntStream.range(0, 60)
-                .forEach(i -> assertThat(watt[i])
-                        .isCloseTo(30 * radian[i] * (22 - 1.8 * second[i]), within(1e-4)));
+                .forEach(i -> assertThat(watt[i]).isCloseTo(30 * radian[i] * (22 - 1.8 * second[i]), within(1e-4)));
     }
 
     /**
@@ -52,7 +56,9 @@ class DrumPowerTest {
     @CsvSource({"10.00", "25.00", "40.00"})
     void aConstantForceAgreesWithTheFederalExample(double milesAnHour) {
         double[] second = IntStream.rangeClosed(0, 30).mapToDouble(i -> i).toArray();
-        double[] metre = IntStream.rangeClosed(0, 30).mapToDouble(i -> (10 + i) * MILES_AN_HOUR).toArray();
+        double[] metre = IntStream.rangeClosed(0, 30)
+                .mapToDouble(i -> (10 + i) * MILES_AN_HOUR)
+                .toArray();
         double kilogram = 32.90 * 0.45359237;
         double[] watt = power(kilogram + "kgm2", "0%").of(second, metre).watt();
         double newton = watt[(int) milesAnHour - 10] / (milesAnHour * MILES_AN_HOUR);
@@ -70,7 +76,8 @@ class DrumPowerTest {
     /** Half of the last digit typed: 34 ± 0.5 is 1.47 %. */
     @Test
     void withoutMoreToldTheInertiaIsKnownToHalfItsLastDigit() {
-        assertThat(new Drum(inertia("34kgm2"), Optional.empty(), Optional.empty()).share()).isCloseTo(0.5 / 34, within(1e-12));
+        assertThat(new Drum(inertia("34kgm2"), Optional.empty(), Optional.empty()).share())
+                .isCloseTo(0.5 / 34, within(1e-12));
     }
 
     /** A speed with a scatter of 0.05 rad/s: the errors told cover the true power about as often as one standard error should, 68 %. */
@@ -91,9 +98,14 @@ class DrumPowerTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0kgm2, is not the inertia of a roll", "-3kgm2, is not the inertia of a roll", "200000kgm2, is not the inertia"})
+    @CsvSource({
+        "0kgm2, is not the inertia of a roll",
+        "-3kgm2, is not the inertia of a roll",
+        "200000kgm2, is not the inertia"
+    })
     void anInertiaThatNoRollHasIsRefused(String inertia, String sentence) {
-        assertThatThrownBy(() -> new Drum(inertia(inertia), Optional.empty(), Optional.empty())).hasMessageContaining(sentence);
+        assertThatThrownBy(() -> new Drum(inertia(inertia), Optional.empty(), Optional.empty()))
+                .hasMessageContaining(sentence);
     }
 
     private static DrumPower power(String inertia, String within) {
@@ -110,7 +122,9 @@ class DrumPowerTest {
             String text = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
             return text.lines()
                     .skip(1)
-                    .map(line -> Arrays.stream(line.split(",")).mapToDouble(Double::parseDouble).toArray())
+                    .map(line -> Arrays.stream(line.split(","))
+                            .mapToDouble(Double::parseDouble)
+                            .toArray())
                     .toList();
         }
     }

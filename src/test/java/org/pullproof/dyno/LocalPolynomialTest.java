@@ -38,8 +38,11 @@ class LocalPolynomialTest {
     static Stream<Arguments> valuesAndSlopes() throws IOException {
         try (InputStream in = Trace.class.getResourceAsStream("savgol.csv")) {
             String text = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
-            return text.lines().skip(1).map(line -> line.split(",")).filter(row -> Integer.parseInt(row[2]) < 2).map(
-                    row -> Arguments.of((Object[]) row));
+            return text.lines()
+                    .skip(1)
+                    .map(line -> line.split(","))
+                    .filter(row -> Integer.parseInt(row[2]) < 2)
+                    .map(row -> Arguments.of((Object[]) row));
         }
     }
 
@@ -48,7 +51,9 @@ class LocalPolynomialTest {
     void aParabolaOnUnevenStepsIsReproduced(long seed) {
         Random random = new Random(seed);
         double[] x = random.doubles(9, -2, 2).sorted().toArray();
-        double[] y = IntStream.range(0, 9).mapToDouble(i -> 3 - 2 * x[i] + 0.7 * x[i] * x[i]).toArray();
+        double[] y = IntStream.range(0, 9)
+                .mapToDouble(i -> 3 - 2 * x[i] + 0.7 * x[i] * x[i])
+                .toArray();
         LocalPolynomial.Fit fit = new LocalPolynomial(2).at(x, y, 0, 9, 0.5);
         assertThat(fit.value()).isCloseTo(3 - 1 + 0.7 * 0.25, within(1e-10));
         assertThat(fit.slope()).isCloseTo(-2 + 0.7, within(1e-10));
@@ -72,6 +77,7 @@ class LocalPolynomialTest {
     @Test
     void pointsAtOnePlaceAreRefused() {
         double[] same = {1, 1, 1, 2};
-        assertThatThrownBy(() -> new LocalPolynomial(2).at(same, same, 0, 4, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new LocalPolynomial(2).at(same, same, 0, 4, 1))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }
