@@ -24,6 +24,7 @@ import org.pullproof.app.MakeReport;
 import org.pullproof.app.MakeTally;
 import org.pullproof.app.PullFileReader;
 import org.pullproof.app.ReadAir;
+import org.pullproof.app.ReadRoll;
 import org.pullproof.app.RecordAir;
 import org.pullproof.app.RecordMoney;
 import org.pullproof.app.RecordPlug;
@@ -42,6 +43,7 @@ import org.pullproof.files.FaultConstantsFile;
 import org.pullproof.files.HealthLimitsFile;
 import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
+import org.pullproof.files.PullLimitsFile;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.HealthAssessor;
 import org.pullproof.health.HealthLimits;
@@ -114,7 +116,7 @@ public final class Main {
         TradeFiles trade = new TradeFiles();
         HealthAssessor health =
                 new HealthAssessor(limits, new FaultModel(new FaultConstantsFile().read()), trade.testCosts());
-        DynoAssessor dyno = new DynoAssessor(correction);
+        DynoAssessor dyno = new DynoAssessor(correction, new PullLimitsFile().read());
         Cautions cautions = new Cautions(trade.cautions(), trade.lastCaution());
         ReadAir readAir = new ReadAir(new AirCheck(), correction);
         return new Toolbox(
@@ -129,6 +131,7 @@ public final class Main {
                 readAir,
                 new RecordAir(desk, readAir),
                 new AddPulls(desk, pullReader, Clock.system(ZoneId.systemDefault())),
+                new ReadRoll(pullReader),
                 new ExcludePull(desk),
                 new AddReadings(desk, new CsvFile(), Clock.system(ZoneId.systemDefault())),
                 new RecordReading(desk),

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.dyno.DynoDays;
+import org.pullproof.dyno.HowRead;
 import org.pullproof.dyno.ImportProblem;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFile;
@@ -24,7 +25,10 @@ import org.pullproof.session.Session;
 import org.pullproof.units.Quantity;
 import org.pullproof.weather.Standard;
 
-/** Takes in pull files for one setup, in the order given: all of them or, if one cannot be read, none. */
+/**
+ * Takes in pull files for one setup, in the order given: all of them or, if one cannot be read, none. A file with several pulls gives
+ * several.
+ */
 public final class AddPulls {
     /**
      * What to take in, and how.
@@ -32,23 +36,35 @@ public final class AddPulls {
      * @param files in the order of the pulls
      * @param setup name of the setup; one not known yet is made, reached by a change from the present one; empty means the
      *     present one
-     * @param at when the pulls were made, as far as it is known; without it each file's own time
+     * @param at when the first pull was made, if it was told; without it what each file says, else when it was written
      * @param levels numeric settings of that setup by name
-     * @param columns what is said of the files' columns
-     * @param correctedAlready the standard the figures are already corrected to, if so
+     * @param how what is said of the files' columns and of the drum
+     * @param correctedAlready the standard the figures are already corrected to, if so; {@link Standard#NONE} tells that they are as
+     *     measured, whatever the files say
      */
     public record Wanted(
             List<Path> files,
             Optional<String> setup,
             Optional<LocalDateTime> at,
             Map<String, Quantity> levels,
-            List<ColumnChoice> columns,
+            HowRead how,
             Optional<Standard> correctedAlready) {
         public Wanted {
             files = List.copyOf(files);
             levels = Map.copyOf(levels);
-            columns = List.copyOf(columns);
+            how = correctedAlready.equals(Optional.of(Standard.NONE)) ? how.toldAsMeasured() : how;
             correctedAlready = correctedAlready.filter(standard -> standard != Standard.NONE);
+        }
+
+        /** Files that have their power. */
+        public Wanted(
+                List<Path> files,
+                Optional<String> setup,
+                Optional<LocalDateTime> at,
+                Map<String, Quantity> levels,
+                List<ColumnChoice> columns,
+                Optional<Standard> correctedAlready) {
+            this(files, setup, at, levels, HowRead.by(columns), correctedAlready);
         }
 
         /** Files for a setup, and nothing more to say. */
@@ -91,10 +107,13 @@ public final class AddPulls {
      * @throws IllegalArgumentException with a sentence if a level contradicts what is recorded
      */
     public Outcome add(OpenSession open, Wanted wanted) throws BadFileException {
-        List<IncomingFile> files = new ArrayList<>();
-        List<Problem> left = readAll(wanted, files);
-        Session inSetup = inSetup(open.session(), wanted, time(wanted, files.get(0)));
-        List<Pull> pulls = kept(open, wanted, files, inSetup);
+        List<ReadFile> files = readAll(wanted);
+        List<Problem> left = new ArrayList<>();
+        files.forEach(file -> file.table().problems().forEach(problem -> left.add(problem(file.path(), problem))));
+        PullTimes times = new PullTimes(wanted.at(), files);
+        Session inSetup = inSetup(open.session(), wanted, times.all().get(0));
+        List<Pull> pulls = kept(open, wanted, files, inSetup, times.all());
+        left.addAll(times.guesses(pulls));
         OpenSession next = desk.edit(open, new Edit(name(inSetup, pulls), before -> {
             Session session = inSetup(before, wanted, pulls.get(0).time());
             for (Pull pull : pulls) {
@@ -110,16 +129,17 @@ public final class AddPulls {
         return pulls.size() == 1 ? "Add a pull on " + setup : "Add " + pulls.size() + " pulls on " + setup;
     }
 
+    /** A file that came, and the pulls in it. */
+    record ReadFile(Path path, IncomingFile file, PullTable table) {}
+
     /** Reads every file before anything is kept, so that all that is wrong is told at once. */
-    private List<Problem> readAll(Wanted wanted, List<IncomingFile> files) throws BadFileException {
+    private List<ReadFile> readAll(Wanted wanted) throws BadFileException {
         List<Problem> wrong = new ArrayList<>();
-        List<Problem> left = new ArrayList<>();
+        List<ReadFile> files = new ArrayList<>();
         for (Path path : wanted.files()) {
             try {
                 IncomingFile file = IncomingFile.read(path);
-                PullTable table = reader.table(path.toString(), file.bytes(), wanted.columns());
-                table.problems().forEach(problem -> left.add(problem(path, problem)));
-                files.add(file);
+                files.add(new ReadFile(path, file, reader.table(path.toString(), file.bytes(), wanted.how())));
             } catch (BadFileException bad) {
                 wrong.addAll(bad.problems());
             }
@@ -130,7 +150,7 @@ public final class AddPulls {
         if (files.isEmpty()) {
             throw new IllegalArgumentException("No pull file is named.");
         }
-        return left;
+        return files;
     }
 
     private static Problem problem(Path file, ImportProblem problem) {
@@ -138,13 +158,9 @@ public final class AddPulls {
         return new Problem(file.toString(), "line " + problem.line() + column, problem.message());
     }
 
-    private static LocalDateTime time(Wanted wanted, IncomingFile file) {
-        return wanted.at().orElse(file.changed().truncatedTo(ChronoUnit.SECONDS));
-    }
-
-    /** Without a time that was told, that of the file is all there is; when it came in is known. */
-    private Optional<LocalDateTime> takenIn(Wanted wanted) {
-        return wanted.at().isPresent()
+    /** Where neither a person nor the file tells the day, that of the file is all there is; when it came in is known. */
+    private Optional<LocalDateTime> takenIn(Wanted wanted, ReadFile file) {
+        return wanted.at().isPresent() || file.table().told().date().isPresent()
                 ? Optional.empty()
                 : Optional.of(LocalDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS));
     }
@@ -154,23 +170,26 @@ public final class AddPulls {
         return ChangeSetup.applied(session, new ChangeSetup.Wanted(name, "", wanted.levels(), Optional.empty(), time, Set.of()));
     }
 
-    private List<Pull> kept(OpenSession open, Wanted wanted, List<IncomingFile> files, Session inSetup)
+    private List<Pull> kept(
+            OpenSession open, Wanted wanted, List<ReadFile> files, Session inSetup, List<LocalDateTime> times)
             throws BadFileException {
         SessionFolder folder = new SessionFolder(open.folder());
         String setup = inSetup.presentSetup();
         int number = DynoDays.nextNumber(inSetup.days(), setup);
         List<Pull> pulls = new ArrayList<>();
-        for (IncomingFile file : files) {
-            PullFile kept = folder.keep(file.name(), file.bytes());
-            pulls.add(new Pull(
-                    setup,
-                    number + pulls.size(),
-                    kept,
-                    time(wanted, file),
-                    takenIn(wanted),
-                    wanted.columns(),
-                    wanted.correctedAlready(),
-                    Optional.empty()));
+        for (ReadFile file : files) {
+            PullFile kept = folder.keep(file.file().name(), file.file().bytes());
+            for (int part = 1; part <= file.table().pulls().size(); part++) {
+                pulls.add(new Pull(
+                        setup,
+                        number + pulls.size(),
+                        kept,
+                        times.get(pulls.size()),
+                        takenIn(wanted, file),
+                        wanted.how().ofPart(part),
+                        wanted.correctedAlready(),
+                        Optional.empty()));
+            }
         }
         return pulls;
     }

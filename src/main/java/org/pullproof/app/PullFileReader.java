@@ -1,7 +1,7 @@
 package org.pullproof.app;
 
 import java.util.List;
-import org.pullproof.dyno.ColumnChoice;
+import org.pullproof.dyno.HowRead;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullTable;
 import org.pullproof.dyno.TableRow;
@@ -20,22 +20,34 @@ public final class PullFileReader implements PullReader {
 
     @Override
     public Trace read(Pull pull, byte[] bytes) throws BadFileException {
-        return table(pull.file().kept(), bytes, pull.columns()).trace();
+        PullTable table = table(pull.file().kept(), bytes, pull.how());
+        if (pull.how().part() > table.pulls().size()) {
+            throw new BadFileException(
+                    pull.file().kept(),
+                    "",
+                    "pull " + pull.how().part() + " of the file is wanted, and it holds "
+                            + table.pulls().size() + ".");
+        }
+        return table.pulls().get(pull.how().part() - 1);
     }
 
     /**
      * @param name of the file, for messages
-     * @param choices what a person said of its columns
+     * @param how what a person said of its columns and of the drum
      * @throws BadFileException naming the file and the place in it
      */
-    public PullTable table(String name, byte[] bytes, List<ColumnChoice> choices) throws BadFileException {
-        List<TableRow> rows = csv.rows(name, bytes).stream()
-                .map(row -> new TableRow(row.line(), row.cells()))
-                .toList();
+    public PullTable table(String name, byte[] bytes, HowRead how) throws BadFileException {
         try {
-            return PullTable.read(rows, choices);
+            return PullTable.read(rows(name, bytes), how);
         } catch (UnreadablePullException unreadable) {
             throw new BadFileException(name, unreadable.place(), unreadable.sentence());
         }
+    }
+
+    /** The rows of a table, however it was written. */
+    List<TableRow> rows(String name, byte[] bytes) throws BadFileException {
+        return csv.rows(name, bytes).stream()
+                .map(row -> new TableRow(row.line(), row.cells()))
+                .toList();
     }
 }

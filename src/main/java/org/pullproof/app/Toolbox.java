@@ -18,6 +18,7 @@ import org.pullproof.health.OddReading;
  * @param readAir tells what follows from typed air
  * @param recordAir keeps a reading of the air
  * @param addPulls takes in pull files
+ * @param readRoll tells what follows from a roll's or a car's speed against time
  * @param excludePull takes a pull out of every judgement, with the reason
  * @param addReadings takes in a table of readings
  * @param recordReading keeps one reading
@@ -44,6 +45,7 @@ public record Toolbox(
         ReadAir readAir,
         RecordAir recordAir,
         AddPulls addPulls,
+        ReadRoll readRoll,
         ExcludePull excludePull,
         AddReadings addReadings,
         RecordReading recordReading,

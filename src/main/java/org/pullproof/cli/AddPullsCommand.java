@@ -13,6 +13,7 @@ import org.pullproof.cli.Arguments.ColumnArgument;
 import org.pullproof.cli.Arguments.StandardArgument;
 import org.pullproof.cli.Arguments.TimeArgument;
 import org.pullproof.dyno.ColumnChoice;
+import org.pullproof.dyno.HowRead;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFindings;
 import org.pullproof.files.BadFileException;
@@ -30,8 +31,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "add-pulls",
         description = {
-            "Takes in pull files, one pull a file, in the order they were made: all of them or, if one cannot be read, none.",
-            "Each file is kept untouched in the session."
+            "Takes in pull files in the order they were made: all of them or, if one cannot be read, none.",
+            "A file may hold several pulls. Each file is kept untouched in the session."
         },
         footer = {
             "",
@@ -60,14 +61,16 @@ final class AddPullsCommand implements Callable<Integer> {
             names = "--at",
             paramLabel = "TIME",
             converter = TimeArgument.class,
-            description = "When they were made, such as 2026-06-14T13:40; without it, each file's own time.")
+            description = "When the first was made, such as 2026-06-14T13:40; without it, each file's own time.")
     private Optional<LocalDateTime> at = Optional.empty();
 
     @Option(
             names = "--already-corrected",
             paramLabel = "STANDARD",
             converter = StandardArgument.class,
-            description = "The figures are corrected already, to sae-j1349, sae-j607, iso-1585 or din-70020.")
+            description =
+                    "The figures are corrected already, to sae-j1349, sae-j607, iso-1585 or din-70020; none: they are as"
+                            + " measured, whatever the file says.")
     private Optional<Standard> correctedAlready = Optional.empty();
 
     @Option(
@@ -80,11 +83,16 @@ final class AddPullsCommand implements Callable<Integer> {
             names = "--column",
             paramLabel = "ROLE=HEADER[:UNIT]",
             converter = ColumnArgument.class,
-            description = "Which column is rpm, power or torque, such as power=Channel 7:kW; repeatable.")
+            description =
+                    "Which column is rpm, power, torque, time, roll, throttle, lambda …, such as power=Channel 7:kW;"
+                            + " repeatable.")
     private List<ColumnChoice> columns = List.of();
 
     @Mixin
     private StepOptions step;
+
+    @Mixin
+    private DrumTyped drum;
 
     @Mixin
     private Output output;
@@ -98,7 +106,8 @@ final class AddPullsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        AddPulls.Wanted wanted = new AddPulls.Wanted(files, setup, at, levels(), columns, correctedAlready);
+        AddPulls.Wanted wanted = new AddPulls.Wanted(
+                files, setup, at, levels(), new HowRead(columns, 1, drum.drum(), false), correctedAlready);
         AddPulls.Outcome outcome = amended(tools.addPulls().add(tools.desk().open(session), wanted));
         output.complain(outcome.problems());
         List<PullFindings> added = findings(outcome);

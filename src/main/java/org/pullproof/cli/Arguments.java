@@ -66,6 +66,18 @@ final class Arguments {
         }
     }
 
+    static final class InertiaArgument extends OfDimension {
+        InertiaArgument() {
+            super(Dimension.INERTIA);
+        }
+    }
+
+    static final class MassArgument extends OfDimension {
+        MassArgument() {
+            super(Dimension.MASS);
+        }
+    }
+
     static final class AngleArgument extends OfDimension {
         AngleArgument() {
             super(Dimension.ANGLE);

@@ -57,6 +57,8 @@ public final class Commands {
                 new WeatherCommand(tools),
                 new AddPullsCommand(tools),
                 new PullsCommand(tools),
+                new DrumCommand(tools),
+                new CoastDownCommand(tools),
                 new StepsCommand(tools),
                 new ChangeCommand(tools, Clock.systemDefaultZone()),
                 new PlanCommand(tools),

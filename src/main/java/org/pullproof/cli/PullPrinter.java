@@ -2,11 +2,16 @@ package org.pullproof.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.pullproof.dyno.DynoFindings;
+import org.pullproof.dyno.NotLogged;
 import org.pullproof.dyno.PowerCurve;
 import org.pullproof.dyno.PullFindings;
+import org.pullproof.dyno.Role;
 import org.pullproof.engine.Setup;
 import org.pullproof.session.Session;
 import org.pullproof.units.Figures;
@@ -31,7 +36,14 @@ final class PullPrinter {
                 .put("setup", setup(pull))
                 .put("file", pull.pull().file().original())
                 .put("samples", pull.trace().size())
-                .put("flags", pull.flags());
+                .put("flags", pull.flags())
+                .put("comparable", pull.comparable())
+                .put("notLogged", notLogged(pull));
+    }
+
+    /** Keys of what was not logged, and so not judged. */
+    private static List<String> notLogged(PullFindings pull) {
+        return pull.trace().notLogged().stream().map(Role::key).toList();
     }
 
     Json json(DynoFindings found) {
@@ -83,6 +95,8 @@ final class PullPrinter {
         pull.air().ifPresent(air -> json.put("air", json(air)));
         return json.put("standard", standard(pull).key())
                 .put("flags", pull.flags())
+                .put("comparable", pull.comparable())
+                .put("notLogged", notLogged(pull))
                 .put("excluded", pull.excluded())
                 .put("excludedBecause", pull.pull().excluded());
     }
@@ -160,7 +174,15 @@ final class PullPrinter {
             pull.flags().forEach(flag -> lines.add(pull.name() + ": " + flag));
             pull.pull().excluded().ifPresent(reason -> lines.add(pull.name() + ": excluded, " + reason));
         }
+        named(pulls, pull -> !pull.comparable())
+                .ifPresent(names -> lines.add("Not fit to be compared: " + names + "."));
+        lines.addAll(NotLogged.sentences(pulls));
         return lines;
+    }
+
+    private static Optional<String> named(List<PullFindings> pulls, Predicate<PullFindings> wanted) {
+        String names = pulls.stream().filter(wanted).map(PullFindings::name).collect(Collectors.joining(", "));
+        return names.isEmpty() ? Optional.empty() : Optional.of(names);
     }
 
     String curveTitle(PullFindings pull) {

@@ -12,7 +12,7 @@ import org.pullproof.units.Unit;
  */
 public record ColumnChoice(Role role, String header, Optional<Unit> unit) {
     public ColumnChoice {
-        if (unit.isPresent() && unit.get().dimension() != role.dimension()) {
+        if (unit.isPresent() && !role.takes(unit.get().dimension())) {
             throw new IllegalArgumentException(
                     unit.get().symbol() + " is " + unit.get().dimension().words() + ", not "
                             + role.dimension().words());
@@ -28,7 +28,8 @@ public record ColumnChoice(Role role, String header, Optional<Unit> unit) {
         int equals = text.indexOf('=');
         if (equals < 1 || equals == text.length() - 1) {
             throw new IllegalArgumentException("\"" + text
-                    + "\" names no column: write power=HEADER or power=HEADER:kW, with rpm, power or torque");
+                    + "\" names no column: write power=HEADER or power=HEADER:kW; a column is "
+                    + Role.keys());
         }
         Role role = Role.of(text.substring(0, equals).strip());
         String rest = text.substring(equals + 1);

@@ -1,34 +1,36 @@
 package org.pullproof.dyno;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.pullproof.units.Unit;
+import org.pullproof.dyno.Columns.Column;
 
 /** Finds the header row of a pull file and what its columns tell. */
 final class ColumnFinder {
-    private final List<TableRow> rows;
-    private final List<ColumnChoice> choices;
-    private final int headerRow;
-    private final List<Header> headers;
-    private final boolean unitsBelow;
+    /** A preamble is a page at most. */
+    private static final int PREAMBLE_ROWS = 200;
 
-    private ColumnFinder(List<TableRow> rows, List<ColumnChoice> choices, int headerRow) {
+    private final List<TableRow> rows;
+    private final HeaderRow header;
+    private final ColumnUnits units;
+    private final Need need;
+
+    private ColumnFinder(List<TableRow> rows, List<ColumnChoice> choices, Need need, int row) {
         this.rows = rows;
-        this.choices = choices;
-        this.headerRow = headerRow;
-        List<Header> own = headers(rows.get(headerRow));
-        this.unitsBelow = headerRow + 1 < rows.size() && tellsUnits(rows.get(headerRow + 1), own);
-        this.headers = unitsBelow ? withUnits(own, rows.get(headerRow + 1)) : own;
+        this.need = need;
+        this.header = HeaderRow.of(rows, choices, row);
+        this.units = new ColumnUnits(header);
     }
 
-    static Columns find(List<TableRow> rows, List<ColumnChoice> choices) throws UnreadablePullException {
+    static Columns find(List<TableRow> rows, List<ColumnChoice> choices, Need need) throws UnreadablePullException {
         List<ColumnFinder> candidates = IntStream.range(0, rows.size())
-                .limit(200) // a preamble is a page at most
-                .filter(row -> hasWords(rows.get(row)))
-                .mapToObj(row -> new ColumnFinder(rows, choices, row))
+                .limit(PREAMBLE_ROWS)
+                .filter(row -> HeaderRow.hasWords(rows.get(row)))
+                .mapToObj(row -> new ColumnFinder(rows, choices, need, row))
                 .toList();
         if (candidates.isEmpty()) {
             throw new UnreadablePullException(
@@ -51,167 +53,147 @@ final class ColumnFinder {
     }
 
     private int likeliness() {
-        return (having(Role.RPM).isEmpty() ? 0 : 1000) + named().size();
-    }
-
-    private static boolean hasWords(TableRow row) {
-        return row.cells().stream().anyMatch(cell -> cell.strip().matches("\\p{L}.*"));
-    }
-
-    private static List<Header> headers(TableRow row) {
-        return row.cells().stream().map(Header::of).toList();
-    }
-
-    /** Whether that row has a unit, for a column of the header that names none, and no figure. */
-    private static boolean tellsUnits(TableRow row, List<Header> headers) {
-        boolean figures = row.cells().stream().anyMatch(cell -> cell.strip().matches("[+\\-\u2212]?\\d+([.,]\\d*)?"));
-        return !figures
-                && IntStream.range(0, headers.size())
-                        .anyMatch(i -> headers.get(i).unit().isEmpty()
-                                && unitIn(row.cell(i)).isPresent());
-    }
-
-    private static Optional<Unit> unitIn(String cell) {
-        return Unit.named(cell.replaceAll("[\\[\\]()]", ""));
-    }
-
-    private static List<Header> withUnits(List<Header> headers, TableRow units) {
-        return IntStream.range(0, headers.size())
-                .mapToObj(i -> unitIn(units.cell(i))
-                        .map(unit -> headers.get(i).withUnit(unit))
-                        .orElse(headers.get(i)))
-                .toList();
+        return (header.has(Role.RPM) ? 1000 : 0) + header.named().size();
     }
 
     private boolean complete() {
-        return !having(Role.RPM).isEmpty()
-                && (!having(Role.POWER).isEmpty() || !having(Role.TORQUE).isEmpty());
+        return switch (need) {
+            case POWER -> header.has(Role.RPM) && hasValue();
+            case POWER_OR_ROLL -> header.has(Role.RPM) && (hasValue() || hasRoll());
+            case ROLL -> hasRoll();
+        };
     }
 
-    private List<Integer> having(Role role) {
-        Optional<ColumnChoice> choice = choice(role);
-        return IntStream.range(0, headers.size())
-                .filter(i -> choice.isPresent()
-                        ? headers.get(i).isCalled(choice.get().header())
-                        : headers.get(i).mayBe(role))
-                .boxed()
-                .toList();
+    private boolean hasValue() {
+        return header.has(Role.POWER) || header.has(Role.TORQUE);
     }
 
-    private Optional<ColumnChoice> choice(Role role) {
-        return choices.stream().filter(choice -> choice.role() == role).findFirst();
+    private boolean hasRoll() {
+        return header.has(Role.TIME) && header.has(Role.ROLL);
     }
 
     private Columns columns() throws UnreadablePullException {
-        requireChosen();
-        int rpm = only(Role.RPM);
-        Role role = valueRole();
-        int value = only(role);
-        Unit unit = unit(role, value);
-        if (!having(Role.RPM).isEmpty()) {
-            unit(Role.RPM, rpm);
+        header.requireChosen();
+        Map<Role, Column> found = new EnumMap<>(Role.class);
+        if (need != Need.ROLL || header.has(Role.RPM)) {
+            put(found, Role.RPM);
         }
-        String header = headers.get(value).text();
-        int first = headerRow + (unitsBelow ? 2 : 1);
-        return new Columns(line(), first, rpm, value, role, unit, header, doubts(headers.get(value)));
-    }
-
-    private void requireChosen() throws UnreadablePullException {
-        for (ColumnChoice choice : choices) {
-            if (having(choice.role()).isEmpty()) {
-                throw new UnreadablePullException(
-                        line(), "the file has no column \"" + choice.header() + "\"; columns found: " + found() + ".");
+        Optional<Role> value = value();
+        if (value.isPresent()) {
+            put(found, value.get());
+        } else {
+            put(found, Role.TIME);
+            put(found, Role.ROLL);
+        }
+        List<ImportProblem> doubts = new ArrayList<>();
+        for (Role role : Role.values()) {
+            if (!found.containsKey(role) && role != Role.POWER) {
+                putIfClear(found, role, doubts);
             }
         }
+        boolean corrected = value.map(found::get)
+                .filter(column -> saysCorrected(column, doubts))
+                .isPresent();
+        int first = header.row() + (header.unitsBelow() ? 2 : 1);
+        return new Columns(header.line(), first, found, value, corrected, doubts);
     }
 
-    /** Power where there is any, else torque; a person's choice of one of them goes before. */
-    private Role valueRole() {
-        boolean torqueChosen =
-                choice(Role.TORQUE).isPresent() && choice(Role.POWER).isEmpty();
-        return torqueChosen
-                        || (having(Role.POWER).isEmpty() && !having(Role.TORQUE).isEmpty())
-                ? Role.TORQUE
-                : Role.POWER;
+    private void put(Map<Role, Column> found, Role role) throws UnreadablePullException {
+        int index = only(role);
+        found.put(role, new Column(index, units.needed(role, index), header.text(index)));
+    }
+
+    /** What is not needed is left out where it is not clear, and said. */
+    private void putIfClear(Map<Role, Column> found, Role role, List<ImportProblem> doubts) {
+        List<Integer> columns = header.having(role).stream()
+                .filter(index -> found.values().stream().noneMatch(used -> used.index() == index))
+                .toList();
+        if (columns.size() > 1) {
+            doubts.add(new ImportProblem(
+                    header.line(),
+                    role.words(),
+                    "several columns may be the " + role.words() + ": \"" + texts(columns)
+                            + "\"; none is used. Say which with " + example(role) + "."));
+        } else if (columns.size() == 1) {
+            int index = columns.get(0);
+            units.maybe(role, index)
+                    .ifPresentOrElse(
+                            unit -> found.put(role, new Column(index, unit, header.text(index))),
+                            () -> doubts.add(new ImportProblem(
+                                    header.line(),
+                                    header.text(index),
+                                    units.missing(role, index) + " It is not used.")));
+        }
+    }
+
+    private boolean saysCorrected(Column value, List<ImportProblem> doubts) {
+        boolean says = header.saysCorrected(value.index())
+                || rows.subList(0, header.row()).stream().anyMatch(ColumnFinder::preambleSaysCorrected);
+        if (says) {
+            doubts.add(new ImportProblem(
+                    header.line(),
+                    value.header(),
+                    "the file says that its figures are corrected already. Answer with --already-corrected and the"
+                            + " standard, or with --already-corrected none if they are as measured; until then the pull"
+                            + " is not corrected and not compared."));
+        }
+        return says;
+    }
+
+    private static boolean preambleSaysCorrected(TableRow row) {
+        String text = String.join(" ", row.cells()).toLowerCase(java.util.Locale.ROOT);
+        return text.matches(".*\\bcorrect(ed|ion)\\b.*")
+                && !text.matches(".*\\b(off|none|no|not|without|uncorrected)\\b.*");
+    }
+
+    /** Power where there is any, else torque, else empty for the roll; a person's choice of one of them goes before. */
+    private Optional<Role> value() {
+        if (need == Need.ROLL || (need == Need.POWER_OR_ROLL && !hasValue() && hasRoll())) {
+            return Optional.empty();
+        }
+        boolean torqueChosen = header.choice(Role.TORQUE).isPresent()
+                && header.choice(Role.POWER).isEmpty();
+        boolean torqueOnly = !header.has(Role.POWER) && header.has(Role.TORQUE);
+        return Optional.of(torqueChosen || torqueOnly ? Role.TORQUE : Role.POWER);
     }
 
     private int only(Role role) throws UnreadablePullException {
-        List<Integer> columns = having(role);
+        List<Integer> columns = header.having(role);
         if (columns.isEmpty()) {
-            String missing = role == Role.RPM ? "rpm" : "power or torque";
             throw new UnreadablePullException(
-                    line(),
-                    "the file has no " + missing + " column; columns found: " + found() + ". If one of them is it, say "
-                            + example(role) + ".");
+                    header.line(),
+                    "the file has no " + missing(role) + " column; columns found: "
+                            + String.join(", ", header.named()) + ". If one of them is it, say " + example(role) + "."
+                            + drumHint(role));
         }
         if (columns.size() > 1) {
-            String which = columns.stream().map(i -> headers.get(i).text()).collect(Collectors.joining("\", \""));
             throw new UnreadablePullException(
-                    line(),
-                    "several columns may be the " + role.key() + ": \"" + which + "\". Say which with " + example(role)
-                            + ".");
+                    header.line(),
+                    "several columns may be the " + role.key() + ": \"" + texts(columns) + "\". Say which with "
+                            + example(role) + ".");
         }
         return columns.get(0);
     }
 
-    private static String example(Role role) {
+    private String texts(List<Integer> columns) {
+        return columns.stream().map(header::text).collect(Collectors.joining("\", \""));
+    }
+
+    private static String missing(Role role) {
+        return switch (role) {
+            case POWER -> "power or torque";
+            case ROLL -> "roll speed";
+            default -> role.key();
+        };
+    }
+
+    private String drumHint(Role role) {
+        return role == Role.POWER && hasRoll()
+                ? " It has the speed of the roll against time: with the drum's inertia, --inertia, power follows from it."
+                : "";
+    }
+
+    static String example(Role role) {
         return "--column " + role.key() + "=HEADER";
-    }
-
-    private Unit unit(Role role, int column) throws UnreadablePullException {
-        Header header = headers.get(column);
-        Optional<Unit> told = choice(role).flatMap(ColumnChoice::unit).or(header::unit);
-        if (told.isPresent()) {
-            return requireKind(role, header, told.get());
-        }
-        String strange = header.strangeUnit().orElse("");
-        if (role == Role.RPM && strange.isEmpty()) {
-            return Unit.RPM;
-        }
-        String units = Unit.of(role.dimension()).stream().map(Unit::symbol).collect(Collectors.joining(", "));
-        String what = strange.isEmpty() ? " has no unit" : " has a unit not known here, " + strange;
-        throw new UnreadablePullException(
-                line(),
-                "the column \"" + header.text() + "\"" + what + "; known are " + units + ". Say it with --column "
-                        + role.key() + "=" + header.name() + ":"
-                        + Unit.of(role.dimension()).get(0).symbol() + ".");
-    }
-
-    private Unit requireKind(Role role, Header header, Unit unit) throws UnreadablePullException {
-        if (unit.dimension() != role.dimension()) {
-            throw new UnreadablePullException(
-                    line(),
-                    "the column \"" + header.text() + "\" is in " + unit.symbol() + ", which is "
-                            + unit.dimension().words() + ", not "
-                            + role.dimension().words() + ".");
-        }
-        return unit;
-    }
-
-    private List<ImportProblem> doubts(Header value) {
-        List<ImportProblem> doubts = new ArrayList<>();
-        if (value.saysCorrected()) {
-            doubts.add(new ImportProblem(
-                    line(),
-                    value.text(),
-                    "the header says that the figures are corrected already; if so, take the file in with"
-                            + " --already-corrected and the standard."));
-        }
-        return doubts;
-    }
-
-    private int line() {
-        return rows.get(headerRow).line();
-    }
-
-    private List<String> named() {
-        return headers.stream()
-                .map(Header::text)
-                .filter(text -> !text.isEmpty())
-                .toList();
-    }
-
-    private String found() {
-        return String.join(", ", named());
     }
 }

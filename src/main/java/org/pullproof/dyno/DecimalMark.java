@@ -35,6 +35,11 @@ enum DecimalMark {
         return cells.stream().anyMatch(cell -> cell.matches(".*,\\d*") && !cell.matches(".*,\\d{3}")) ? COMMA : POINT;
     }
 
+    /** The other of the two. */
+    DecimalMark opposite() {
+        return this == POINT ? COMMA : POINT;
+    }
+
     /** The figure in the cell; empty if it is none. */
     OptionalDouble read(String cell) {
         String plain = cell.replace('\u2212', '-').replaceAll("[\u00a0\u202f ']", "");

@@ -21,9 +21,11 @@ import org.pullproof.weather.Standard;
 /** Makes of pulls, their figures and the air of the day what they amount to. Immutable. */
 public final class DynoAssessor {
     private final Correction correction;
+    private final PullLimits limits;
 
-    public DynoAssessor(Correction correction) {
+    public DynoAssessor(Correction correction, PullLimits limits) {
         this.correction = correction;
+        this.limits = limits;
     }
 
     /**
@@ -73,8 +75,14 @@ public final class DynoAssessor {
                         .filter(each -> each.pull().excluded().isEmpty())
                         .map(Made::trace)
                         .toList()));
-        WeatherFlags weather = new WeatherFlags(told.elevation());
-        PullFlags flags = new PullFlags(made, band, standard, setups, weather);
+        PullFlags flags = new PullFlags(
+                made,
+                made.stream().map(each -> name(setups, each.pull())).toList(),
+                new PullFlags.Band(band, told.band().isPresent()),
+                standard,
+                new WeatherFlags(told.elevation()),
+                limits,
+                figures);
         List<PullFindings> pulls = made.stream()
                 .map(each -> findings(each, name(setups, each.pull()), standard, band, flags))
                 .toList();
@@ -99,7 +107,14 @@ public final class DynoAssessor {
     }
 
     /** A pull with its figures and the air at it. */
-    record Made(Pull pull, Trace trace, Optional<PullAir> air) {}
+    record Made(Pull pull, Trace trace, Optional<PullAir> air) {
+        /** Whether the file says that its figures are corrected already and nobody has answered to what. */
+        boolean unanswered() {
+            return trace.saysCorrected()
+                    && pull.correctedAlready().isEmpty()
+                    && !pull.how().asMeasured();
+        }
+    }
 
     private static List<Made> made(List<DynoDay> days, Map<String, Trace> traces) {
         List<AirReading> all = days.stream().flatMap(day -> day.air().stream()).toList();
@@ -128,7 +143,8 @@ public final class DynoAssessor {
 
     private PullFindings findings(Made made, String name, Standard standard, Optional<RpmRange> band, PullFlags flags) {
         Trace trace = made.trace();
-        Optional<Factor> factor = factor(made.pull(), made.air(), standard);
+        Optional<Factor> factor =
+                made.unanswered() ? Optional.empty() : factor(made.pull(), made.air(), standard);
         int peak = trace.peak();
         return new PullFindings(
                 made.pull(),
@@ -139,8 +155,12 @@ public final class DynoAssessor {
                 factor,
                 trace.watt(peak) / 1e3,
                 trace.rpm(peak),
-                band.map(range -> BandPower.of(trace, range)).orElse(OptionalDouble.empty()),
+                made.unanswered() ? OptionalDouble.empty() : bandMeasured(trace, band),
                 flags.of(made, factor));
+    }
+
+    private static OptionalDouble bandMeasured(Trace trace, Optional<RpmRange> band) {
+        return band.map(range -> BandPower.of(trace, range)).orElse(OptionalDouble.empty());
     }
 
     /** Figures corrected already to this standard stand as they are; to another one they cannot be compared. */

@@ -19,7 +19,7 @@ import org.pullproof.units.Unit;
 record Header(String text, String name, Optional<Unit> unit, Optional<String> strangeUnit) {
     private static final Pattern BRACKETS = Pattern.compile("(.*?)[\\s_]*[\\[(]([^\\])]*)[\\])]\\s*");
     private static final Pattern LAST_WORD = Pattern.compile("(.*?)[\\s_,/:]+(\\S+)");
-    private static final Pattern CORRECTED = Pattern.compile("(?i)\\b(corr\\w*|sae|din|iso)\\b");
+    private static final Pattern CORRECTED = Pattern.compile("(?i)\\b(corr\\w*|sae|din|iso|std)\\b");
     private static final Set<String> SPEED_NAMES =
             Set.of("rpm", "n", "revs", "engine speed", "engine rpm", "rpm engine", "motor speed", "crank speed");
 
@@ -52,7 +52,8 @@ record Header(String text, String name, Optional<Unit> unit, Optional<String> st
     }
 
     private static Optional<Header> trailingUnit(String text) {
-        Matcher last = LAST_WORD.matcher(text.replaceAll("(?i)(lb|ft|n|kgf)[\\s_](ft|lb|m)$", "$1-$2"));
+        Matcher last = LAST_WORD.matcher(text.replaceAll("(?i)(lb|ft|n|kgf)[\\s_](ft|lb|m)$", "$1-$2")
+                .replaceAll("(?i)(rad|km|mi)[_](s|h)$", "$1/$2"));
         return last.matches()
                 ? Unit.named(last.group(2))
                         .map(unit -> new Header(text, plain(last.group(1)), Optional.of(unit), Optional.empty()))
@@ -69,19 +70,21 @@ record Header(String text, String name, Optional<Unit> unit, Optional<String> st
 
     /** Whether this column could have that role by its name or its unit. */
     boolean mayBe(Role role) {
-        if (unit.isPresent() && unit.get().dimension() != role.dimension()) {
+        if (unit.isPresent() && !role.takes(unit.get().dimension())) {
             return false;
         }
         return switch (role) {
             case RPM -> isEngineSpeed();
             case POWER -> unit.isPresent() || name.equals("p") || name.contains("power");
             case TORQUE -> unit.isPresent() || name.equals("m") || name.contains("torque");
+            default -> HeaderWords.suit(role, name, unit);
         };
     }
 
     private boolean isEngineSpeed() {
         boolean another = OTHER_SPEEDS.stream().anyMatch(name::contains);
-        return !another && (unit.isPresent() || SPEED_NAMES.contains(name) || name.endsWith(" rpm"));
+        boolean turns = unit.filter(told -> told == Unit.RPM).isPresent();
+        return !another && (turns || SPEED_NAMES.contains(name) || name.endsWith(" rpm"));
     }
 
     /** Whether a person's name for a column means this one. */

@@ -14,7 +14,7 @@ import org.pullproof.weather.Standard;
  * @param time when it was made
  * @param takenIn when its file was taken in, if nobody told when the pull was made and {@code time} is only the file's own; empty if
  *     it was told
- * @param columns what a person said of the file's columns; empty if the header says it all
+ * @param how how its figures are got out of the file
  * @param correctedAlready the standard the file's figures are already corrected to, if so
  * @param excluded why it does not count, if a person took it out
  */
@@ -24,17 +24,16 @@ public record Pull(
         PullFile file,
         LocalDateTime time,
         Optional<LocalDateTime> takenIn,
-        List<ColumnChoice> columns,
+        HowRead how,
         Optional<Standard> correctedAlready,
         Optional<String> excluded) {
     public Pull {
-        columns = List.copyOf(columns);
         if (number < 1) {
             throw new IllegalArgumentException("A pull's number begins at 1, was " + number);
         }
     }
 
-    /** A pull made at a time that was told. */
+    /** A pull made at a time that was told; the only one of its file, which has its power. */
     public Pull(
             String setup,
             int number,
@@ -43,7 +42,7 @@ public record Pull(
             List<ColumnChoice> columns,
             Optional<Standard> correctedAlready,
             Optional<String> excluded) {
-        this(setup, number, file, time, Optional.empty(), columns, correctedAlready, excluded);
+        this(setup, number, file, time, Optional.empty(), HowRead.by(columns), correctedAlready, excluded);
     }
 
     /** The key of this pull: setup and number. */
@@ -53,6 +52,6 @@ public record Pull(
 
     /** This pull, excluded for a reason or counted. */
     public Pull withExcluded(Optional<String> reason) {
-        return new Pull(setup, number, file, time, takenIn, columns, correctedAlready, reason);
+        return new Pull(setup, number, file, time, takenIn, how, correctedAlready, reason);
     }
 }

@@ -18,7 +18,8 @@ import org.pullproof.weather.Standard;
  * @param factor what the measured figures are multiplied by: made from that air, or 1 where the file is corrected already
  * @param peakMeasuredKw highest measured power, kW
  * @param peakMeasuredRpm where, rpm
- * @param bandMeasuredKw mean measured power over the band, kW; absent if the pull does not cover it
+ * @param bandMeasuredKw mean measured power over the band, kW; absent if the pull does not cover it, or if nobody has said to what
+ *     its figures are corrected
  * @param flags what to mind, one sentence each, each beginning with its keyword
  */
 public record PullFindings(
@@ -62,6 +63,11 @@ public record PullFindings(
 
     private OptionalDouble corrected(double kilowatt) {
         return factor.map(by -> OptionalDouble.of(kilowatt * by.value())).orElse(OptionalDouble.empty());
+    }
+
+    /** Whether it can be held against other pulls: it has a figure, and none of its flags says that it was made otherwise. */
+    public boolean comparable() {
+        return bandMeasuredKw.isPresent() && flags.stream().noneMatch(flag -> FlagWords.hard(flag, factor.isPresent()));
     }
 
     public boolean excluded() {

@@ -2,9 +2,9 @@ package org.pullproof.dyno;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.pullproof.dyno.DynoAssessor.Made;
-import org.pullproof.engine.Setup;
 import org.pullproof.units.Figures;
 import org.pullproof.units.RpmRange;
 import org.pullproof.weather.Factor;
@@ -13,34 +13,59 @@ import org.pullproof.weather.Standard;
 
 /** What to mind about a pull, one sentence each, beginning with its keyword. Nothing is dropped for a flag. */
 final class PullFlags {
-    /** Fewer samples than one in this many rpm make a pull sparse (C, common practice without a source). */
-    private static final int SPARSE_RPM = 50;
-
-    private final List<Made> all;
-    private final Optional<RpmRange> band;
+    private final Company company;
+    private final Band band;
+    private final PullLimits limits;
     private final Standard standard;
-    private final List<Setup> setups;
     private final WeatherFlags weather;
+    private final List<PullRule> rules;
 
-    PullFlags(List<Made> all, Optional<RpmRange> band, Standard standard, List<Setup> setups, WeatherFlags weather) {
-        this.all = all;
+    /**
+     * The band that pulls are judged in.
+     *
+     * @param range empty if the pulls share none
+     * @param told whether the owner told it; else the pulls themselves made it
+     */
+    record Band(Optional<RpmRange> range, boolean told) {}
+
+    /**
+     * @param names of the pulls, one each
+     */
+    PullFlags(List<Made> all, List<String> names, Band band, Standard standard, WeatherFlags weather, PullLimits limits, Figures figures) {
+        this.company = new Company(IntStream.range(0, all.size())
+                .mapToObj(i -> Judged.of(all.get(i), names.get(i), band.range()))
+                .toList());
         this.band = band;
+        this.limits = limits;
         this.standard = standard;
-        this.setups = setups;
         this.weather = weather;
+        this.rules = List.of(
+                this::band,
+                this::order,
+                this::sparse,
+                new ThrottleRules(limits),
+                new SpeedRules(limits),
+                new NoiseRule(limits),
+                new StartRules(limits, figures),
+                new MixtureRules(limits),
+                new EngineRules(limits),
+                new FitRules(limits, standard),
+                new SameRule(limits));
     }
 
     List<String> of(Made made, Optional<Factor> factor) {
-        Stream<String> own = Stream.of(band(made), time(made), sparse(made), corrected(made.pull()), duplicate(made))
-                .flatMap(Optional::stream);
+        Judged pull = company.all().stream()
+                .filter(judged -> judged.made().equals(made))
+                .findFirst()
+                .orElseThrow();
+        Stream<String> own = rules.stream().flatMap(rule -> rule.flags(pull, company));
         return Stream.concat(own, weather(made, factor).stream()).toList();
     }
 
     /** Nothing where the air of the day does not enter: figures corrected already, or not to be corrected. */
     private List<String> weather(Made made, Optional<Factor> factor) {
-        if (standard == Standard.NONE
-                || made.pull().correctedAlready().isPresent()
-                || made.air().isEmpty()) {
+        boolean corrected = made.pull().correctedAlready().isPresent() || made.unanswered();
+        if (standard == Standard.NONE || corrected || made.air().isEmpty()) {
             return List.of();
         }
         PullAir air = made.air().get();
@@ -48,56 +73,42 @@ final class PullFlags {
         return Stream.concat(weather.ofReadings(air).stream(), age).toList();
     }
 
-    private Optional<String> band(Made made) {
-        return band.filter(wanted -> !made.trace().covers(wanted))
-                .map(wanted -> "band: the pull reaches from " + rpm(made.trace().firstRpm()) + " to "
-                        + rpm(made.trace().lastRpm()) + " rpm and does not cover " + rpm(wanted.fromRpm()) + " to "
-                        + rpm(wanted.toRpm()) + " rpm; it has no band power.");
+    private Stream<String> band(Judged pull, Company others) {
+        return band.range().stream().flatMap(wanted -> band(pull.trace(), wanted));
     }
 
-    private Optional<String> time(Made made) {
-        return earlier(made)
+    private Stream<String> band(Trace trace, RpmRange wanted) {
+        String reach = "band: the pull reaches from " + rpm(trace.firstRpm()) + " to " + rpm(trace.lastRpm()) + " rpm";
+        String range = rpm(wanted.fromRpm()) + " to " + rpm(wanted.toRpm()) + " rpm";
+        if (!trace.covers(wanted)) {
+            return Stream.of(reach + " and does not cover " + range + "; it has no band power.");
+        }
+        boolean wide = trace.firstRpm() <= wanted.fromRpm() - limits.bandMarginRpm()
+                && trace.lastRpm() >= wanted.toRpm() + limits.bandMarginRpm();
+        return wide || !band.told()
+                ? Stream.empty()
+                : Stream.of(reach + ", not " + rpm(limits.bandMarginRpm()) + " rpm beyond the band of " + range
+                        + " on either side: its ends are not settled.");
+    }
+
+    private Stream<String> order(Judged pull, Company others) {
+        return others.before(pull).stream()
                 .reduce((first, last) -> last)
-                .filter(before -> made.pull().time().isBefore(before.pull().time()))
+                .filter(before -> pull.pull().time().isBefore(before.pull().time()))
                 .map(before ->
-                        "time: it stands after " + name(before) + " but was made before it, by the times given.");
+                        "time: it stands after " + before.name() + " but was made before it, by the times given.")
+                .stream();
     }
 
-    private Optional<String> sparse(Made made) {
-        Trace trace = made.trace();
-        double from = band.map(RpmRange::fromRpm).map(Integer::doubleValue).orElse(trace.firstRpm());
-        double to = band.map(RpmRange::toRpm).map(Integer::doubleValue).orElse(trace.lastRpm());
-        int samples = trace.indexFrom(Math.nextUp(to)) - trace.indexFrom(from);
-        return samples * SPARSE_RPM >= to - from
-                ? Optional.empty()
-                : Optional.of("sparse: " + samples + " samples from " + rpm(from) + " to " + rpm(to)
-                        + " rpm are fewer than one in " + SPARSE_RPM + " rpm.");
-    }
-
-    private Optional<String> corrected(Pull pull) {
-        return pull.correctedAlready()
-                .map(already -> already == standard
-                        ? "corrected: the file's figures are already corrected to " + already.words()
-                                + " and taken as they are; the air of the day is not used."
-                        : "corrected: the file's figures are already corrected to " + already.words() + ", not to "
-                                + standard.words() + "; they cannot be compared and have no corrected figure.");
-    }
-
-    private Optional<String> duplicate(Made made) {
-        String hash = made.pull().file().sha256();
-        return earlier(made)
-                .filter(before -> before.pull().file().sha256().equals(hash))
-                .findFirst()
-                .map(before -> "duplicate: the file is the same as that of " + name(before) + ", byte for byte.");
-    }
-
-    private Stream<Made> earlier(Made made) {
-        return all.stream()
-                .takeWhile(before -> !before.pull().id().equals(made.pull().id()));
-    }
-
-    private String name(Made made) {
-        return SetupNames.name(setups, made.pull().setup()) + "-" + made.pull().number();
+    private Stream<String> sparse(Judged pull, Company others) {
+        Trace trace = pull.trace();
+        int samples = trace.indexFrom(Math.nextUp(pull.to())) - trace.indexFrom(pull.from());
+        String said = "sparse: " + samples + " samples from " + rpm(pull.from()) + " to " + rpm(pull.to())
+                + " rpm are fewer than ";
+        if (samples * limits.sparseRpm() < pull.to() - pull.from()) {
+            return Stream.of(said + "one in " + rpm(limits.sparseRpm()) + " rpm.");
+        }
+        return samples < limits.fewestSamples() ? Stream.of(said + rpm(limits.fewestSamples()) + ".") : Stream.empty();
     }
 
     private static String rpm(double rpm) {

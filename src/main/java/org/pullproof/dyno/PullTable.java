@@ -1,64 +1,63 @@
 package org.pullproof.dyno;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * A table of one pull, read: its samples, and what was left out.
+ * A table of one or more pulls, read: their samples, and what was left out.
  *
- * @param trace the samples in order of rising speed
- * @param problems rows that were left out, and doubts, in order of the lines
+ * @param pulls each with its samples in order of rising speed, in the order of the file; at least one
+ * @param told what the file says of when it was made
+ * @param problems rows that were left out, and doubts
  */
-public record PullTable(Trace trace, List<ImportProblem> problems) {
+public record PullTable(List<Trace> pulls, FileTime told, List<ImportProblem> problems) {
     public PullTable {
+        pulls = List.copyOf(pulls);
         problems = List.copyOf(problems);
     }
 
+    /** The first pull. */
+    public Trace trace() {
+        return pulls.get(0);
+    }
+
+    /** Reads a table whose headers, with what a person said of them, tell everything. */
+    static PullTable read(List<TableRow> rows, List<ColumnChoice> choices) throws UnreadablePullException {
+        return read(rows, HowRead.by(choices));
+    }
+
     /**
-     * Finds the header row (after any preamble), the columns of speed and of power or torque with their units, and reads
-     * what follows. Power is taken where both are there; from torque alone it is torque × 2π/60 × speed. Rows without a
-     * figure, and samples whose speed does not rise, are left out and named.
+     * Finds the header row (after any preamble), the columns of speed and of power or torque with their units, and reads what
+     * follows. Power is taken where both are there; from torque alone it is torque × 2π/60 × speed; with neither, and a drum told, it
+     * is that which turns the roll, see {@link DrumPower}. Idle before a pull and coasting after it are cut away; rows without a
+     * figure, and samples whose speed does not rise, are left out. All that is left out is named.
      *
      * @param rows the rows of the file
-     * @param choices what a person said of the columns; goes before what the headers say
-     * @throws UnreadablePullException if there is no such table, or it holds several pulls
+     * @param how what a person said of the columns and of the drum; goes before what the headers say
+     * @throws UnreadablePullException if there is no such table
      */
-    public static PullTable read(List<TableRow> rows, List<ColumnChoice> choices) throws UnreadablePullException {
-        Columns columns = ColumnFinder.find(rows, choices);
-        List<ImportProblem> problems = new ArrayList<>(columns.doubts());
-        List<Sample> samples = new RisingSamples(problems).of(figures(rows, columns, problems));
-        if (samples.size() < 2) {
+    public static PullTable read(List<TableRow> rows, HowRead how) throws UnreadablePullException {
+        Columns columns =
+                ColumnFinder.find(rows, how.columns(), how.drum().isPresent() ? Need.POWER_OR_ROLL : Need.POWER);
+        RowProblems problems = new RowProblems();
+        List<TableRow> below = rows.subList(columns.firstRow(), rows.size());
+        SampleReader.Read read = new SampleReader(columns, SampleReader.mark(below, columns), problems).read(below);
+        List<Trace> pulls = new PullMaker(columns, how.drum(), RollLoss.NOT_MEASURED, read, problems).pulls();
+        if (pulls.isEmpty()) {
             throw new UnreadablePullException(
                     columns.headerLine(),
                     "fewer than two rows below the header have figures for speed and "
-                            + columns.role().key() + ".");
+                            + columns.value().map(Role::key).orElse("roll speed") + ", with the speed rising.");
         }
-        return new PullTable(trace(samples, columns.role()), problems);
+        List<ImportProblem> all = new ArrayList<>(columns.doubts());
+        all.addAll(problems.all());
+        return new PullTable(pulls, FileTime.in(rows.subList(0, columns.firstRow())), all);
     }
 
-    private static List<Sample> figures(List<TableRow> rows, Columns columns, List<ImportProblem> problems) {
-        List<TableRow> below = rows.subList(columns.firstRow(), rows.size());
-        DecimalMark mark = DecimalMark.of(below.stream()
-                .flatMap(row -> List.of(row.cell(columns.rpmColumn()), row.cell(columns.valueColumn())).stream())
-                .filter(cell -> cell.matches("[+\\-\u2212]?[\\d.,\u00a0 ']+"))
-                .toList());
-        SampleReader reader = new SampleReader(columns, mark, problems);
-        List<Sample> samples = new ArrayList<>();
-        below.stream()
-                .filter(row -> !row.blank())
-                .forEach(row -> reader.read(row).ifPresent(samples::add));
-        return samples;
+    /** When the file says that its first pull was made, as far as it does. */
+    public Optional<LocalDateTime> time(LocalDateTime otherwise) {
+        return told.at(otherwise);
     }
-
-    private static Trace trace(List<Sample> samples, Role role) {
-        double[] rpm = samples.stream().mapToDouble(Sample::rpm).toArray();
-        double[] watt = samples.stream()
-                .mapToDouble(
-                        sample -> role == Role.POWER ? sample.value() : sample.value() * Math.PI / 30 * sample.rpm())
-                .toArray();
-        return Trace.of(rpm, watt);
-    }
-
-    /** One row of figures in SI: power in W, or torque in N·m. */
-    record Sample(int line, double rpm, double value) {}
 }

@@ -1,18 +1,27 @@
 package org.pullproof.dyno;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 import org.pullproof.units.RpmRange;
 
 /**
- * Samples of one pull as measured, in order of rising speed.
+ * Samples of one pull as measured, in order of rising speed, and behind them everything that was logged while it lasted.
  */
 public final class Trace {
     private final double[] rpm;
     private final double[] watt;
+    private final Recording recording;
+    private final int[] rising;
+    private final boolean saysCorrected;
 
-    private Trace(double[] rpm, double[] watt) {
+    private Trace(double[] rpm, double[] watt, Recording recording, int[] rising, boolean saysCorrected) {
         this.rpm = rpm;
         this.watt = watt;
+        this.recording = recording;
+        this.rising = rising;
+        this.saysCorrected = saysCorrected;
     }
 
     /**
@@ -30,7 +39,46 @@ public final class Trace {
                         "The speeds of a trace rise, but " + rpm[i] + " follows " + rpm[i - 1]);
             }
         }
-        return new Trace(rpm.clone(), watt.clone());
+        Recording recording = Recording.of(Map.of(Role.RPM, rpm, Role.POWER, watt));
+        return new Trace(
+                rpm.clone(),
+                watt.clone(),
+                recording,
+                IntStream.range(0, rpm.length).toArray(),
+                false);
+    }
+
+    /**
+     * The pull in a recording.
+     *
+     * @param recording of the pull from its first to its last row, with {@link Role#RPM} and {@link Role#POWER}
+     * @param rising the rows whose speed rises above all before, at least two
+     * @param saysCorrected whether the file says that its figures are corrected already
+     */
+    static Trace of(Recording recording, int[] rising, boolean saysCorrected) {
+        Recording samples = recording.picked(rising);
+        Trace bare = of(samples.finite(Role.RPM), samples.finite(Role.POWER));
+        return new Trace(bare.rpm, bare.watt, recording, rising.clone(), saysCorrected);
+    }
+
+    /** Everything that was logged while the pull lasted, in the order of the file. */
+    public Recording recording() {
+        return recording;
+    }
+
+    /** Whether the file says that its figures are corrected already. */
+    public boolean saysCorrected() {
+        return saysCorrected;
+    }
+
+    /** What else was logged at a sample; NaN where it is blank or was not logged. */
+    double at(Role role, int i) {
+        return recording.at(role, rising[i]);
+    }
+
+    /** What a pull is judged by besides its power and was not logged here: of these nothing can be said. */
+    public List<Role> notLogged() {
+        return Role.JUDGED.stream().filter(role -> !recording.logs(role)).toList();
     }
 
     public int size() {

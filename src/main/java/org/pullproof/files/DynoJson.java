@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.pullproof.dyno.ColumnChoice;
+import org.pullproof.dyno.Drum;
 import org.pullproof.dyno.DynoDay;
+import org.pullproof.dyno.HowRead;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFile;
 import org.pullproof.dyno.Role;
@@ -41,16 +43,43 @@ final class DynoJson {
     }
 
     private static Pull pull(JsonPlace place) throws BadFileException {
-        place.onlyKeys("setup", "number", "file", "time", "takenIn", "columns", "correctedAlready", "excluded");
+        place.onlyKeys(
+                "setup",
+                "number",
+                "file",
+                "time",
+                "takenIn",
+                "columns",
+                "part",
+                "drum",
+                "asMeasured",
+                "correctedAlready",
+                "excluded");
         String setup = place.at("setup").text();
         int number = place.at("number").whole();
         PullFile file = place.need("file", DynoJson::file);
         LocalDateTime time = place.at("time").time();
         Optional<LocalDateTime> takenIn = place.maybe("takenIn", JsonPlace::time);
-        List<ColumnChoice> columns = place.each("columns", DynoJson::column);
+        HowRead how = how(place);
         Optional<Standard> corrected = place.maybe("correctedAlready", at -> at.oneOf(Standard.class));
         Optional<String> excluded = place.maybe("excluded", JsonPlace::text);
-        return place.checked(() -> new Pull(setup, number, file, time, takenIn, columns, corrected, excluded));
+        return place.checked(() -> new Pull(setup, number, file, time, takenIn, how, corrected, excluded));
+    }
+
+    private static HowRead how(JsonPlace place) throws BadFileException {
+        List<ColumnChoice> columns = place.each("columns", DynoJson::column);
+        int part = place.maybe("part", JsonPlace::whole).orElse(1);
+        Optional<Drum> drum = place.maybe("drum", DynoJson::drum);
+        boolean asMeasured = place.maybe("asMeasured", JsonPlace::flag).orElse(false);
+        return place.checked(() -> new HowRead(columns, part, drum, asMeasured));
+    }
+
+    private static Drum drum(JsonPlace place) throws BadFileException {
+        place.onlyKeys("inertia", "within", "radius");
+        Quantity inertia = place.at("inertia").quantity(Dimension.INERTIA);
+        Optional<Quantity> within = place.maybe("within", at -> at.quantity(Dimension.SHARE));
+        Optional<Quantity> radius = place.maybe("radius", at -> at.quantity(Dimension.LENGTH));
+        return place.checked(() -> new Drum(inertia, within, radius));
     }
 
     private static PullFile file(JsonPlace place) throws BadFileException {
@@ -97,15 +126,33 @@ final class DynoJson {
     }
 
     private static Map<String, Object> write(Pull pull) {
-        return new JsonObject()
+        JsonObject written = new JsonObject()
                 .put("setup", pull.setup())
                 .put("number", pull.number())
                 .put("file", write(pull.file()))
                 .text("time", pull.time())
-                .text("takenIn", pull.takenIn())
-                .put("columns", pull.columns().stream().map(DynoJson::write).toList())
+                .text("takenIn", pull.takenIn());
+        return write(written, pull.how())
                 .key("correctedAlready", pull.correctedAlready())
                 .text("excluded", pull.excluded())
+                .entries();
+    }
+
+    /** What holds for most pulls leaves no key: the only pull of its file, with its own power. */
+    private static JsonObject write(JsonObject pull, HowRead how) {
+        pull.put("columns", how.columns().stream().map(DynoJson::write).toList());
+        if (how.part() > 1) {
+            pull.put("part", how.part());
+        }
+        how.drum().ifPresent(drum -> pull.put("drum", write(drum)));
+        return how.asMeasured() ? pull.put("asMeasured", true) : pull;
+    }
+
+    private static Map<String, Object> write(Drum drum) {
+        return new JsonObject()
+                .text("inertia", drum.inertia())
+                .text("within", drum.within())
+                .text("radius", drum.radius())
                 .entries();
     }
 

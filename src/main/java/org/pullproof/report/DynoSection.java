@@ -12,6 +12,7 @@ import org.pullproof.drawing.Drawing;
 import org.pullproof.drawing.PowerChart;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.DynoFindings;
+import org.pullproof.dyno.NotLogged;
 import org.pullproof.dyno.PullFindings;
 import org.pullproof.engine.Setup;
 import org.pullproof.report.ReportModel.Section;
@@ -44,6 +45,7 @@ record DynoSection(Appraisal appraisal, Wording wording) {
                     .filter(day -> !day.pulls().isEmpty())
                     .map(this::pulls)
                     .forEach(blocks::add);
+            blocks.addAll(notLogged());
             blocks.add(files());
             blocks.add(setups());
         }
@@ -122,6 +124,13 @@ record DynoSection(Appraisal appraisal, Wording wording) {
         pull.pull().excluded().ifPresent(why -> flags.add("excluded: " + why));
         flags.addAll(pull.flags());
         return String.join("; ", flags);
+    }
+
+    private List<Block> notLogged() {
+        List<String> sentences = NotLogged.sentences(appraisal.dyno().pulls());
+        return sentences.isEmpty()
+                ? List.of()
+                : List.of(new Block.Points("notLogged", "What was not logged", sentences, false));
     }
 
     private Block files() {

@@ -9,6 +9,7 @@ public enum Dimension {
     LENGTH("a length"),
     ANGLE("an angle"),
     ROTATION("a speed of rotation"),
+    SPEED("a speed"),
     VOLUME("a volume"),
     MASS("a mass"),
     INERTIA("a moment of inertia"),
@@ -16,6 +17,7 @@ public enum Dimension {
     RESISTANCE("a resistance"),
     TIME("a time"),
     SHARE("a percentage"),
+    MIXTURE("a mixture"),
     NUMBER("a number without unit");
 
     private final String words;

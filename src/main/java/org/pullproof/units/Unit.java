@@ -9,8 +9,8 @@ import java.util.Optional;
 
 /**
  * A unit that a figure may be typed in. SI value = figure × {@link #factor()} + {@link #offset()}; the SI units are pascal, kelvin,
- * watt, newton metre, metre, degree of angle, revolution per minute, cubic metre, kilogram, kg·m², volt, ohm, second and
- * fraction (1 % = 0.01).
+ * watt, newton metre, metre, degree of angle, revolution per minute, cubic metre, kilogram, kg·m², volt, ohm, second,
+ * metre a second, lambda and fraction (1 % = 0.01).
  *
  * <p>Factors: exact definitions (inch 0.0254 m, pound 0.45359237 kg, g₀ 9.80665 m/s², mercury 13 595.1 kg/m³ for the
  * conventional inHg), checked against GNU units 2.22 in {@code UnitTest}.
@@ -48,6 +48,11 @@ public enum Unit {
 
     DEGREE(ANGLE, 1, "°", "deg", "degrees"),
     RPM(ROTATION, 1, "rpm", "1/min", "min-1", "u/min", "r/min"),
+    RAD_S(ROTATION, 9.549296585513721, "rad/s"),
+    M_S(SPEED, 1, "m/s"),
+    KM_H(SPEED, 1 / 3.6, "km/h", "kmh", "kph"),
+    MPH(SPEED, 0.44704, "mph", "mi/h"),
+    FT_S(SPEED, 0.3048, "ft/s"),
 
     LITRE(VOLUME, 1e-3, "L", "l"),
     ML(VOLUME, 1e-6, "mL", "ml", "cc", "cm3", "cm³"),
@@ -60,10 +65,14 @@ public enum Unit {
     VOLT(VOLTAGE, 1, "V", "v"),
     OHM(RESISTANCE, 1, "Ω", "ohm"),
     KOHM(RESISTANCE, 1e3, "kΩ", "kohm"),
-    SECOND(TIME, 1, "s", "sec"),
+    SECOND(TIME, 1, "s", "sec", "seconds"),
+    MILLISECOND(TIME, 1e-3, "ms", "msec"),
     MINUTE(TIME, 60, "min", "minutes"),
     HOUR(TIME, 3600, "h", "hours"),
     PERCENT(SHARE, 0.01, "%", "percent"),
+    LAMBDA(MIXTURE, 1, "λ", "lambda"),
+    /** Air to petrol by mass; an instrument that shows it means lambda × 14.7 (M, from memory). */
+    AFR(MIXTURE, 1 / 14.7, "AFR", "afr", "a/f", "air/fuel"),
     /** No unit: the size of a jet, a step of a dial. */
     ONE(NUMBER, 1, "");
 

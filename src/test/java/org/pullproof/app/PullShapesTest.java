@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.pullproof.dyno.HowRead;
 import org.pullproof.dyno.PullTable;
 import org.pullproof.dyno.Trace;
 import org.pullproof.files.CsvFile;
@@ -73,14 +74,8 @@ class PullShapesTest {
                 .hasMessageContaining("no power or torque column; columns found: time s, roll speed rad/s, engine rpm");
     }
 
-    @Test
-    void twoPullsInOneFileAreRefusedAndNotMixed() {
-        assertThatThrownBy(() -> read("A5_two_pulls_in_one_file.csv"))
-                .hasMessageContaining("the file holds more than one pull");
-    }
-
     private static PullTable read(String file) throws Exception {
-        return new PullFileReader(new CsvFile()).table(file, bytes(file), List.of());
+        return new PullFileReader(new CsvFile()).table(file, bytes(file), HowRead.by(List.of()));
     }
 
     private static byte[] bytes(String file) throws IOException {

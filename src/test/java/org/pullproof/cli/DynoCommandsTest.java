@@ -221,6 +221,90 @@ class DynoCommandsTest {
     }
 
     @Test
+    void pullsOfOneTimeToldStandInOrderAndTheGuessIsSaid() throws Exception {
+        Path session = session();
+        Outcome added = pullproof.run(
+                "add-pulls", session, pull("b1.csv"), pull("b2.csv"), "--setup", "base", "--at", "2026-06-14T13:45");
+        assertThat(added.err())
+                .contains(
+                        "b2.csv: when pull base-2 was made is not told; it is put 5 minutes behind the one before it.");
+        JsonNode pulls = json(pullproof.run("pulls", session, "--json")).get("pulls");
+        assertThat(pulls.findValuesAsText("time")).containsExactly("2026-06-14T13:45", "2026-06-14T13:50");
+    }
+
+    /** The clock of the file stands at 0 s for the first pull and at 300 s for the second. */
+    @Test
+    void laterPullsOfAFileFollowByItsClock() throws Exception {
+        Path session = session();
+        StringBuilder lines = new StringBuilder("time s,rpm,kW\n");
+        for (int pull = 0; pull < 2; pull++) {
+            for (int i = 0; i <= 80; i++) {
+                lines.append(300 * pull + 0.1 * i)
+                        .append(',')
+                        .append(2000 + 50 * i)
+                        .append(',')
+                        .append(40 + i)
+                        .append('\n');
+            }
+        }
+        Path file = Files.writeString(place.resolve("two.csv"), lines);
+        Outcome added = pullproof.run("add-pulls", session, file, "--at", "2026-06-14T13:45");
+        assertThat(added.err()).isEmpty();
+        JsonNode pulls = json(pullproof.run("pulls", session, "--json")).get("pulls");
+        assertThat(pulls.findValuesAsText("time")).containsExactly("2026-06-14T13:45", "2026-06-14T13:50");
+    }
+
+    @Test
+    void theDateInAFileGoesBeforeThatOfTheFile() throws Exception {
+        Path session = session();
+        Path file =
+                Files.writeString(place.resolve("dated.csv"), "Recorded 2024-05-11 14:03\nrpm,kW\n2000,40\n4000,80\n");
+        pullproof.run("add-pulls", session, file);
+        assertThat(json(pullproof.run("pulls", session, "--json"))
+                        .at("/pulls/0/time")
+                        .asText())
+                .isEqualTo("2024-05-11T14:03");
+    }
+
+    @Test
+    void aSessionWithADrumIsReadAgainAsItWasWritten() throws Exception {
+        Path session = session();
+        Path file = place.resolve("a4.csv");
+        try (InputStream in = Pull.class.getResourceAsStream("A4_time_and_roll_speed.csv")) {
+            Files.write(file, Objects.requireNonNull(in).readAllBytes());
+        }
+        pullproof.run(
+                "add-pulls",
+                session,
+                file,
+                "--inertia",
+                "34.0kgm2",
+                "--inertia-within",
+                "1%",
+                "--at",
+                "2026-06-14T13:45");
+        assertThat(Files.readString(session.resolve("session.json"))).contains("\"inertia\": \"34.0 kg·m²\"");
+        assertThat(pullproof.run("check", session).status()).isZero();
+    }
+
+    @Test
+    void aRadiusWithoutInertiaIsWrongUsage() throws Exception {
+        Outcome refused = pullproof.run("add-pulls", session(), pull("b1.csv"), "--roll-radius", "0.5m");
+        assertThat(refused.status()).isEqualTo(2);
+        assertThat(refused.err()).contains("needs its --inertia");
+    }
+
+    @Test
+    void peopleReadWhatWasNotLogged() throws Exception {
+        Path session = session();
+        assertThat(pullproof
+                        .run("add-pulls", session, pull("b1.csv"), "--at", "2026-06-14T13:45")
+                        .out())
+                .contains(
+                        "Not logged, and so not judged, in as found-1: throttle, lambda, knock, boost, supply voltage");
+    }
+
+    @Test
     void oneBadFileIsNamedAndNothingTakenIn() throws Exception {
         Path session = session();
         Path bad = Files.writeString(place.resolve("bad.csv"), "time,kW\n1,2\n2,3\n");
@@ -234,7 +318,7 @@ class DynoCommandsTest {
     @ParameterizedTest
     @CsvSource({
         "--level, timing, is not FACTOR=VALUE",
-        "--column, boost=MAP, 'a column is rpm, power or torque'",
+        "--column, gearbox=MAP, 'a column is rpm, power, torque, time'",
         "--already-corrected, sae, 'a standard is one of'"
     })
     void wrongOptionsAreWrongUsage(String option, String value, String sentence) throws Exception {

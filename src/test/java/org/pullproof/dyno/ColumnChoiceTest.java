@@ -26,7 +26,7 @@ class ColumnChoiceTest {
     @ParameterizedTest
     @CsvSource({
         "power, names no column",
-        "boost=MAP:kPa, 'a column is rpm, power or torque, was \"boost\"'",
+        "gearbox=MAP:kPa, 'a column is rpm, power, torque, time, roll, pull, throttle, lambda, knock, boost, volts, coolant, oil, intake or fuel-pressure, was \"gearbox\"'",
         "power=P:zz, is not a unit known here",
         "power=P:Nm, 'N·m is a torque, not a power'"
     })

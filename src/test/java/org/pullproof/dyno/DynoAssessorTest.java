@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.pullproof.files.PullLimitsFile;
 import org.pullproof.units.Figures;
 import org.pullproof.units.RpmRange;
 import org.pullproof.units.UnitSystem;
@@ -185,7 +186,7 @@ class DynoAssessorTest {
 
     @Test
     void aPullWhoseFileIsLostIsLeftOut() {
-        DynoFindings found = new DynoAssessor(new Correction())
+        DynoFindings found = new DynoAssessor(new Correction(), new PullLimitsFile().read())
                 .assess(
                         Dyno.day(AIR).pull("base", "13:45", 150).days(),
                         Dyno.SETUPS,
@@ -203,7 +204,7 @@ class DynoAssessorTest {
     }
 
     private static DynoFindings assess(Dyno dyno, Optional<RpmRange> band) {
-        return new DynoAssessor(new Correction())
+        return new DynoAssessor(new Correction(), new PullLimitsFile().read())
                 .assess(dyno.days(), Dyno.SETUPS, dyno.traces(), Standard.SAE_J1349, band, new Figures(UnitSystem.US));
     }
 }

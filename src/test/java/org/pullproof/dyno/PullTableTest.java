@@ -190,17 +190,6 @@ class PullTableTest {
     }
 
     @Test
-    void twoPullsInOneFileAreRefusedAndNotMixed() {
-        assertRefused(
-                "the speed falls back from 6,000 rpm to 2,000 rpm and rises again",
-                "rpm;kW",
-                "2000;43",
-                "6000;90",
-                "2000;43",
-                "6000;91");
-    }
-
-    @Test
     void aFileWithoutHeaderIsRefused() {
         assertRefused("the file has no header row", "2000;43", "2050;44");
     }

@@ -22,6 +22,7 @@ import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFile;
 import org.pullproof.dyno.Trace;
 import org.pullproof.engine.Setup;
+import org.pullproof.files.PullLimitsFile;
 import org.pullproof.session.History;
 import org.pullproof.session.Session;
 import org.pullproof.units.Figures;
@@ -114,7 +115,7 @@ public final class DynoFixture {
     /** The answers of Dyno day and Changes computed, all others made up. */
     public static Appraisal appraise(OpenSession open, Figures figures) {
         Session session = open.session();
-        DynoFindings dyno = new DynoAssessor(new Correction())
+        DynoFindings dyno = new DynoAssessor(new Correction(), new PullLimitsFile().read())
                 .assess(
                         session.days(),
                         session.setups(),

@@ -110,7 +110,7 @@ public final class DynoPictures {
                     pull.number(),
                     pull.file(),
                     pull.time(),
-                    pull.columns(),
+                    pull.how(),
                     pull.correctedAlready(),
                     excluded);
             return open -> UiFixture.after(open, new Edit("Exclude " + pull.id(), session -> {
