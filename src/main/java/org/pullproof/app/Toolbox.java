@@ -21,6 +21,7 @@ import org.pullproof.files.ProfileShelf;
  * @param recordReading keeps one reading
  * @param removeReading takes one reading away
  * @param tickStep ticks steps of the tune-up
+ * @param recordWires keeps what is known of the plug wires
  * @param recordPlug keeps what is known of a plug
  * @param recordMoney keeps what is spent and what could be
  * @param appraise tells what a session amounts to, every room asked once
@@ -44,6 +45,7 @@ public record Toolbox(
         RemoveReading removeReading,
         TickStep tickStep,
         RecordPlug recordPlug,
+        RecordWires recordWires,
         RecordMoney recordMoney,
         Appraise appraise,
         CheckSession checkSession,

@@ -49,7 +49,7 @@ final class OffCarShelf {
         Map<String, Standing> standing = new LinkedHashMap<>();
         for (Step step : done()) {
             for (String part : step.backBeforeStart()) {
-                if (!back.contains(part)) {
+                if (!back.contains(part) && !tuneUp.leftOff().containsKey(part)) {
                     standing.put(
                             part, new Standing(part, step.id(), step.takesOff().contains(part)));
                 }
