@@ -2,6 +2,7 @@ package org.pullproof.tuneup;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.tuneup.OffCarShelf.Standing;
@@ -58,7 +59,7 @@ public final class TuneUpAssessor {
         List<Block> blocks =
                 new ArrayList<>(shelf.inTheWay().stream().map(Standing::block).toList());
         if (shelf.touched() && !tuneUp.done().containsKey(graph.gate().id())) {
-            blocks.add(new Block("start gate: not ticked", graph.gate().id()));
+            blocks.add(new Block("start gate: not ticked", graph.gate().id(), Optional.empty()));
         }
         return blocks;
     }

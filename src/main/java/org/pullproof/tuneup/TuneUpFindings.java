@@ -101,8 +101,9 @@ public record TuneUpFindings(
      *
      * @param what what stands in the way: "battery lead: still off"
      * @param step id of its step
+     * @param part the part or check that may be left off with a reason; empty for the gate itself
      */
-    public record Block(String what, String step) {}
+    public record Block(String what, String step, Optional<String> part) {}
 
     /**
      * A plug with what is remarkable about it.

@@ -229,7 +229,8 @@ final class ProgramWindow {
     private List<Sheet> sheets(SessionViewModel model) {
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new CarSheet(new CarViewModel(model, tools.setFacts(), tools.chooseProfile(), profiles())));
-        sheets.add(new TuneUpSheet(new TuneUpViewModel(model, tools.tickStep(), tools.recordPlug(), clock)));
+        sheets.add(new TuneUpSheet(
+                new TuneUpViewModel(model, tools.tickStep(), tools.recordPlug(), tools.recordWires(), clock)));
         sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, clock).of(model));
         return sheets;
     }

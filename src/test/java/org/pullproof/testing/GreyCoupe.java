@@ -363,7 +363,7 @@ public final class GreyCoupe {
                         new TuneUpFindings.StepState(off, TuneUpFindings.State.DONE, List.of()),
                         new TuneUpFindings.StepState(gate, TuneUpFindings.State.NOW, List.of())),
                 List.of(new TuneUpFindings.OffCar("battery lead", "a", READ)),
-                List.of(new TuneUpFindings.Block("battery lead: off the car", "a")),
+                List.of(new TuneUpFindings.Block("battery lead: off the car", "a", Optional.of("battery lead"))),
                 List.of(
                         new TuneUpFindings.PlugFinding(plug(1), Optional.of("old gap over the range")),
                         new TuneUpFindings.PlugFinding(plug(2), Optional.empty())),

@@ -85,14 +85,14 @@ class TuneUpAssessorTest {
     @Test
     void withEverythingBackTheGateItselfIsWhatRemains() {
         TuneUpFindings findings = assess(ticked("a", "b", "c").withBack("cover"));
-        assertEquals(List.of(new Block("start gate: not ticked", "g")), findings.startBlockedBy());
+        assertEquals(List.of(new Block("start gate: not ticked", "g", Optional.empty())), findings.startBlockedBy());
     }
 
     @Test
     void tickingTheGatePutsNothingBack() {
         TuneUp passed = ticking.tick(ticked("a", "b", "c").withBack("cover"), "g", WHEN);
         assertEquals(
-                List.of(new Block("cover: still off", "b")),
+                List.of(new Block("cover: still off", "b", Optional.of("cover"))),
                 assess(passed.withoutBack("cover")).startBlockedBy());
     }
 
