@@ -29,6 +29,7 @@ import org.pullproof.app.RecordAir;
 import org.pullproof.app.RecordMoney;
 import org.pullproof.app.RecordPlug;
 import org.pullproof.app.RecordReading;
+import org.pullproof.app.RecordWires;
 import org.pullproof.app.RemoveReading;
 import org.pullproof.app.SessionDesk;
 import org.pullproof.app.SetFacts;
@@ -140,6 +141,7 @@ public final class Main {
                 new OddReading(limits),
                 new TickStep(desk, trade.stepGraphs()),
                 new RecordPlug(desk),
+                new RecordWires(desk),
                 new RecordMoney(desk),
                 new Appraise(new Appraiser(
                         health,

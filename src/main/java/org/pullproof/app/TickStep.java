@@ -1,6 +1,7 @@
 package org.pullproof.app;
 
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.function.BiFunction;
 import org.pullproof.files.BadFileException;
 import org.pullproof.session.Edit;
@@ -45,6 +46,24 @@ public final class TickStep {
      */
     public OpenSession takeOff(OpenSession open, String part) throws BadFileException {
         return edit(open, "Off again: " + part, (ticking, tuneUp) -> ticking.off(tuneUp, part));
+    }
+
+    /**
+     * @throws IllegalArgumentException with a sentence if the tune-up knows no such part, or no reason is given
+     */
+    public OpenSession leaveOff(OpenSession open, String part, String reason) throws BadFileException {
+        return edit(open, "Leave off: " + part, (ticking, tuneUp) -> ticking.leaveOff(tuneUp, part, reason));
+    }
+
+    /**
+     * @param steps a plan by its name, step ids, or "all"
+     * @throws IllegalArgumentException with a sentence if there is no such plan or step
+     */
+    public OpenSession want(OpenSession open, List<String> steps) throws BadFileException {
+        return edit(
+                open,
+                "Choose the tune-up: " + String.join(", ", steps),
+                (ticking, tuneUp) -> ticking.want(tuneUp, steps));
     }
 
     private OpenSession edit(OpenSession open, String name, BiFunction<Ticking, TuneUp, TuneUp> act)

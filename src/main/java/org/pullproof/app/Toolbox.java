@@ -26,6 +26,7 @@ import org.pullproof.health.OddReading;
  * @param removeReading takes one reading away
  * @param oddReading tells whether a reading just taken is odd
  * @param tickStep ticks steps of the tune-up
+ * @param recordWires keeps what is known of the plug wires
  * @param recordPlug keeps what is known of a plug
  * @param recordMoney keeps what is spent and what could be
  * @param appraise tells what a session amounts to, every room asked once
@@ -54,6 +55,7 @@ public record Toolbox(
         OddReading oddReading,
         TickStep tickStep,
         RecordPlug recordPlug,
+        RecordWires recordWires,
         RecordMoney recordMoney,
         Appraise appraise,
         CheckSession checkSession,

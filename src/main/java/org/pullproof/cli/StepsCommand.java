@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.pullproof.app.OpenSession;
@@ -38,6 +39,25 @@ final class StepsCommand implements Callable<Integer> {
     private List<String> back = List.of();
 
     @Option(
+            names = "--want",
+            paramLabel = "PLAN|ID",
+            description = "Plan these steps and what they need: a plan's name, a step, or all; repeatable.")
+    private List<String> want = List.of();
+
+    @Option(
+            names = "--leave-off",
+            paramLabel = "PART=REASON",
+            description = "Leave this part off on purpose; the reason stands in the report. Repeatable.")
+    private Map<String, String> leaveOff = Map.of();
+
+    @Option(
+            names = "--cap",
+            paramLabel = "CYLINDER",
+            split = ",",
+            description = "Cylinders as their wires stand around the cap, in the direction the rotor turns: 1,3,4,2.")
+    private List<Integer> cap = List.of();
+
+    @Option(
             names = "--at",
             paramLabel = "TIME",
             converter = Arguments.TimeArgument.class,
@@ -66,6 +86,9 @@ final class StepsCommand implements Callable<Integer> {
     private OpenSession edited() throws Exception {
         OpenSession open = tools.desk().open(session);
         LocalDateTime when = at.orElseGet(() -> LocalDateTime.now(ZoneId.systemDefault()));
+        if (!want.isEmpty()) {
+            open = tools.tickStep().want(open, want);
+        }
         for (String step : undo) {
             open = tools.tickStep().untick(open, step);
         }
@@ -75,7 +98,10 @@ final class StepsCommand implements Callable<Integer> {
         for (String part : back) {
             open = tools.tickStep().putBack(open, part);
         }
-        return open;
+        for (Map.Entry<String, String> left : leaveOff.entrySet()) {
+            open = tools.tickStep().leaveOff(open, left.getKey(), left.getValue());
+        }
+        return cap.isEmpty() ? open : tools.recordWires().cap(open, cap);
     }
 
     private static Json json(TuneUpFindings findings) {
@@ -95,7 +121,13 @@ final class StepsCommand implements Callable<Integer> {
                         findings.startBlockedBy().stream()
                                 .map(block ->
                                         new Json().put("what", block.what()).put("step", block.step()))
-                                .toList());
+                                .toList())
+                .put("leftOff", findings.leftOff())
+                .put("wires", findings.wireRemarks())
+                .put("plans", List.copyOf(findings.plan().choices().keySet()))
+                .put("because", findings.plan().because())
+                .put("minutesLeft", findings.plan().minutesLeft())
+                .put("minutesAtMost", findings.plan().minutesAtMost());
     }
 
     private static Json json(StepState step) {
@@ -112,10 +144,15 @@ final class StepsCommand implements Callable<Integer> {
         output.print(findings.answer().plain());
         output.print("");
         output.print(table(findings.steps()));
+        output.print("Left to do: typically " + findings.plan().minutesLeft() + " min, nine of ten below "
+                + findings.plan().minutesAtMost() + " min (judgement).");
+        list("Order:", findings.plan().because());
         list("Off the car:", findings.offCar().stream().map(OffCar::part).toList());
         list(
                 "In the way of the start:",
                 findings.startBlockedBy().stream().map(Block::what).toList());
+        list("Left off on purpose:", findings.leftOff());
+        list("Wires:", findings.wireRemarks());
     }
 
     private static Table table(List<StepState> steps) {

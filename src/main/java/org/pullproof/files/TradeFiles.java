@@ -98,7 +98,9 @@ public final class TradeFiles {
     private static StepGraph graph(JsonNode file, Map<String, List<String>> cautions) {
         List<Step> steps = new ArrayList<>();
         file.path("steps").forEach(step -> steps.add(step(step, text(file, "currency"), cautions)));
-        return new StepGraph(text(file, "id"), text(file, "name"), steps);
+        Map<String, List<String>> plans = new LinkedHashMap<>();
+        file.path("plans").forEach(plan -> plans.put(text(plan, "name"), strings(plan.path("steps"))));
+        return new StepGraph(text(file, "id"), text(file, "name"), steps, plans);
     }
 
     private static Step step(JsonNode step, String currency, Map<String, List<String>> cautions) {
@@ -106,16 +108,25 @@ public final class TradeFiles {
                 text(step, "id"),
                 text(step, "title"),
                 strings(step.path("needs")),
+                strings(step.path("after")),
                 strings(step.path("takesOff")),
                 strings(step.path("putsBack")),
                 strings(step.path("backBeforeStart")),
                 step.required("minutes").intValue(),
                 Money.of(step.path("parts").asDouble(0), currency),
                 resolved(strings(step.path("cautions")), cautions),
+                heat(step),
                 Step.Kind.valueOf(step.path("kind")
                         .asText("work")
                         .toUpperCase(Locale.ROOT)
                         .replace('-', '_')));
+    }
+
+    private static Step.Heat heat(JsonNode step) {
+        if (step.path("cools").asBoolean(false)) {
+            return Step.Heat.COOLS;
+        }
+        return step.path("warm").asBoolean(false) ? Step.Heat.WARM : Step.Heat.ANY;
     }
 
     private static TestPrice price(JsonNode price, String currency) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.pullproof.tuneup.PlugRecord;
 import org.pullproof.tuneup.TuneUp;
+import org.pullproof.tuneup.WireRecord;
 import org.pullproof.units.Dimension;
 import org.pullproof.units.Quantity;
 
@@ -15,22 +16,46 @@ import org.pullproof.units.Quantity;
 final class TuneUpJson {
     private record Tick(String step, LocalDateTime time) {}
 
+    private record LeftOff(String part, String reason) {}
+
     private TuneUpJson() {}
 
     static TuneUp read(JsonPlace place) throws BadFileException {
-        place.onlyKeys("done", "back", "plugs");
+        place.onlyKeys("wanted", "done", "back", "leftOff", "plugs", "wires", "capOrder");
         Map<String, LocalDateTime> done = new LinkedHashMap<>();
         for (Tick tick : place.each("done", TuneUpJson::tick)) {
             done.put(tick.step(), tick.time());
         }
         List<String> back = place.each("back", JsonPlace::text);
+        List<String> wanted = place.each("wanted", JsonPlace::text);
+        Map<String, String> leftOff = new LinkedHashMap<>();
+        for (LeftOff left : place.each("leftOff", TuneUpJson::leftOff)) {
+            leftOff.put(left.part(), left.reason());
+        }
         List<PlugRecord> plugs = place.each("plugs", TuneUpJson::plug);
-        return place.checked(() -> new TuneUp(done, new LinkedHashSet<>(back), plugs));
+        List<WireRecord> wires = place.each("wires", TuneUpJson::wire);
+        List<Integer> capOrder = place.each("capOrder", JsonPlace::whole);
+        return place.checked(() -> new TuneUp(
+                new LinkedHashSet<>(wanted), done, new LinkedHashSet<>(back), leftOff, plugs, wires, capOrder));
     }
 
     private static Tick tick(JsonPlace place) throws BadFileException {
         place.onlyKeys("step", "time");
         return new Tick(place.at("step").text(), place.at("time").time());
+    }
+
+    private static LeftOff leftOff(JsonPlace place) throws BadFileException {
+        place.onlyKeys("part", "reason");
+        return new LeftOff(place.at("part").text(), place.at("reason").text());
+    }
+
+    private static WireRecord wire(JsonPlace place) throws BadFileException {
+        place.onlyKeys("cylinder", "resistance", "length", "route");
+        int cylinder = place.at("cylinder").whole();
+        Optional<Quantity> resistance = place.maybe("resistance", at -> at.quantity(Dimension.RESISTANCE));
+        Optional<Quantity> length = place.maybe("length", at -> at.quantity(Dimension.LENGTH));
+        String route = place.maybe("route", JsonPlace::text).orElse("");
+        return place.checked(() -> new WireRecord(cylinder, resistance, length, route));
     }
 
     private static PlugRecord plug(JsonPlace place) throws BadFileException {
@@ -44,11 +69,19 @@ final class TuneUpJson {
 
     static Map<String, Object> write(TuneUp tuneUp) {
         return new JsonObject()
+                .put("wanted", List.copyOf(tuneUp.wanted()))
                 .put(
                         "done",
                         tuneUp.done().entrySet().stream().map(TuneUpJson::write).toList())
                 .put("back", List.copyOf(tuneUp.back()))
+                .put(
+                        "leftOff",
+                        tuneUp.leftOff().entrySet().stream()
+                                .map(TuneUpJson::writeLeftOff)
+                                .toList())
                 .put("plugs", tuneUp.plugs().stream().map(TuneUpJson::write).toList())
+                .put("wires", tuneUp.wires().stream().map(TuneUpJson::write).toList())
+                .put("capOrder", tuneUp.capOrder())
                 .entries();
     }
 
@@ -56,6 +89,22 @@ final class TuneUpJson {
         return new JsonObject()
                 .put("step", tick.getKey())
                 .text("time", tick.getValue())
+                .entries();
+    }
+
+    private static Map<String, Object> writeLeftOff(Map.Entry<String, String> left) {
+        return new JsonObject()
+                .put("part", left.getKey())
+                .put("reason", left.getValue())
+                .entries();
+    }
+
+    private static Map<String, Object> write(WireRecord wire) {
+        return new JsonObject()
+                .put("cylinder", wire.cylinder())
+                .text("resistance", wire.resistance())
+                .text("length", wire.length())
+                .put("route", wire.route())
                 .entries();
     }
 

@@ -31,7 +31,17 @@ record TuneUpSection(Appraisal appraisal, Wording wording) {
         if (!found.offCar().isEmpty()) {
             blocks.add(offCar(found.offCar()));
         }
+        if (!found.leftOff().isEmpty()) {
+            blocks.add(new Block.Points(
+                    "leftOff",
+                    "Left off on purpose (local law says which parts of the emission control may be removed)",
+                    found.leftOff(),
+                    false));
+        }
         blocks.add(steps(found.steps()));
+        if (!found.wireRemarks().isEmpty()) {
+            blocks.add(new Block.Points("wires", "Plug wires", found.wireRemarks(), false));
+        }
         if (!found.plugs().isEmpty()) {
             blocks.add(plugs(found.plugs()));
         }

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.pullproof.tuneup.TuneUpFindings.Block;
 import org.pullproof.tuneup.TuneUpFindings.OffCar;
@@ -49,7 +50,7 @@ final class OffCarShelf {
         Map<String, Standing> standing = new LinkedHashMap<>();
         for (Step step : done()) {
             for (String part : step.backBeforeStart()) {
-                if (!back.contains(part)) {
+                if (!back.contains(part) && !tuneUp.leftOff().containsKey(part)) {
                     standing.put(
                             part, new Standing(part, step.id(), step.takesOff().contains(part)));
                 }
@@ -65,7 +66,7 @@ final class OffCarShelf {
      */
     record Standing(String name, String step, boolean off) {
         Block block() {
-            return new Block(name + (off ? ": still off" : ": not confirmed"), step);
+            return new Block(name + (off ? ": still off" : ": not confirmed"), step, Optional.of(name));
         }
     }
 

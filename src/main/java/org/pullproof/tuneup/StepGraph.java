@@ -1,7 +1,10 @@
 package org.pullproof.tuneup;
 
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.pullproof.tuneup.Step.Kind;
@@ -13,15 +16,24 @@ import org.pullproof.tuneup.Step.Kind;
  * @param id name that profiles use: {@code v-distributor}
  * @param name in words
  * @param steps in order
+ * @param plans choices of steps people make, by name: "plugs and wires only"
  */
-public record StepGraph(String id, String name, List<Step> steps) {
+public record StepGraph(String id, String name, List<Step> steps, Map<String, List<String>> plans) {
     public StepGraph {
         steps = List.copyOf(steps);
+        plans = Collections.unmodifiableMap(new LinkedHashMap<>(plans));
         Set<String> before = new HashSet<>();
         Set<String> off = new HashSet<>();
         for (Step step : steps) {
             for (String need : step.needs()) {
                 require(before.contains(need), id, step, "needs \"" + need + "\", which is no step before it");
+            }
+            for (String earlier : step.after()) {
+                require(
+                        before.contains(earlier),
+                        id,
+                        step,
+                        "comes after \"" + earlier + "\", which is no step before it");
             }
             for (String part : step.putsBack()) {
                 require(off.contains(part), id, step, "puts back \"" + part + "\", which no step before it takes off");
@@ -30,6 +42,12 @@ public record StepGraph(String id, String name, List<Step> steps) {
             off.addAll(step.takesOff());
         }
         requireOneGate(id, steps);
+        for (Map.Entry<String, List<String>> plan : plans.entrySet()) {
+            if (!before.containsAll(plan.getValue())) {
+                throw new IllegalArgumentException("The plan \"" + plan.getKey() + "\" of " + id
+                        + " names a step that is not there: " + plan.getValue());
+            }
+        }
     }
 
     private static void require(boolean holds, String id, Step step, String otherwise) {

@@ -1,17 +1,19 @@
 package org.pullproof.tuneup;
 
 import java.time.LocalDateTime;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.pullproof.tuneup.Step.Kind;
 
 /** Ticks steps, takes ticks away and notes parts, by the rules of one graph. Immutable. */
 public final class Ticking {
-    private final StepGraph graph;
+    private final StepGraph whole;
 
-    public Ticking(StepGraph graph) {
-        this.graph = graph;
+    public Ticking(StepGraph whole) {
+        this.whole = whole;
     }
 
     /**
@@ -21,10 +23,11 @@ public final class Ticking {
      *     or runs the engine while something stands in the way of the start
      */
     public TuneUp tick(TuneUp tuneUp, String id, LocalDateTime when) {
+        StepGraph graph = planned(tuneUp, id);
         Step step = graph.require(id);
         requireNeeds(tuneUp, step);
         if (step.kind() != Kind.WORK) {
-            requireOpen(tuneUp, step);
+            requireOpen(graph, tuneUp, step);
         }
         TuneUp next = tuneUp;
         for (String part : touched(step)) {
@@ -39,12 +42,13 @@ public final class Ticking {
      * @throws IllegalArgumentException if there is no such step, or if a ticked step needs it
      */
     public TuneUp untick(TuneUp tuneUp, String id) {
-        graph.require(id);
-        String above = graph.steps().stream()
-                .filter(step ->
-                        tuneUp.done().containsKey(step.id()) && step.needs().contains(id))
-                .map(Step::id)
-                .collect(Collectors.joining(", "));
+        whole.require(id);
+        String above = new StepPlan(whole, tuneUp)
+                .graph().steps().stream()
+                        .filter(step -> tuneUp.done().containsKey(step.id())
+                                && step.needs().contains(id))
+                        .map(Step::id)
+                        .collect(Collectors.joining(", "));
         if (!above.isEmpty()) {
             throw new IllegalArgumentException(
                     "Step " + id + " came before " + above + ", which is ticked: take that tick away first.");
@@ -68,7 +72,7 @@ public final class Ticking {
      */
     public TuneUp off(TuneUp tuneUp, String part) {
         requirePart(part);
-        for (Step step : graph.steps()) {
+        for (Step step : whole.steps()) {
             if (tuneUp.done().containsKey(step.id()) && step.putsBack().contains(part)) {
                 throw new IllegalArgumentException(
                         part + ": fitted by step " + step.id() + ", which is ticked: take that tick away first.");
@@ -77,7 +81,53 @@ public final class Ticking {
         return tuneUp.withoutBack(part);
     }
 
-    private void requireNeeds(TuneUp tuneUp, Step step) {
+    /** The plan, and in it the step even where it was not wanted: who ticks it has done it. */
+    private StepGraph planned(TuneUp tuneUp, String id) {
+        whole.require(id);
+        Set<String> wanted = new LinkedHashSet<>(tuneUp.wanted());
+        if (!wanted.isEmpty()) {
+            wanted.add(id);
+        }
+        return new StepPlan(whole, tuneUp.withWanted(wanted)).graph();
+    }
+
+    /**
+     * Leaves a part off, or a check open, on purpose; it no longer stands in the way of the start.
+     *
+     * @param reason stands in the report
+     * @throws IllegalArgumentException as {@link #back} does, or without a reason
+     */
+    public TuneUp leaveOff(TuneUp tuneUp, String part, String reason) {
+        return tuneUp.withLeftOff(requirePart(part), reason);
+    }
+
+    /**
+     * Chooses what is to be done.
+     *
+     * @param steps a plan of the graph by its name, step ids, or "all"
+     * @throws IllegalArgumentException naming the plans and steps there are
+     */
+    public TuneUp want(TuneUp tuneUp, List<String> steps) {
+        Set<String> wanted = new LinkedHashSet<>();
+        for (String name : steps) {
+            if (!name.equals("all")) {
+                wanted.addAll(whole.plans().getOrDefault(name, List.of(name)));
+            }
+        }
+        wanted.forEach(this::requirePlanned);
+        return tuneUp.withWanted(wanted);
+    }
+
+    private void requirePlanned(String id) {
+        if (whole.step(id).isEmpty()) {
+            throw new IllegalArgumentException("\"" + id
+                    + "\" is no plan and no step of this tune-up; the plans are all, "
+                    + String.join(", ", whole.plans().keySet()) + "; the steps are "
+                    + String.join(" ", whole.steps().stream().map(Step::id).toList()));
+        }
+    }
+
+    private static void requireNeeds(TuneUp tuneUp, Step step) {
         String missing = step.needs().stream()
                 .filter(need -> !tuneUp.done().containsKey(need))
                 .collect(Collectors.joining(", "));
@@ -86,7 +136,7 @@ public final class Ticking {
         }
     }
 
-    private void requireOpen(TuneUp tuneUp, Step step) {
+    private static void requireOpen(StepGraph graph, TuneUp tuneUp, Step step) {
         String inTheWay = new OffCarShelf(graph, tuneUp)
                 .inTheWay().stream().map(standing -> standing.block().what()).collect(Collectors.joining("; "));
         if (!inTheWay.isEmpty()) {
@@ -96,7 +146,7 @@ public final class Ticking {
     }
 
     private String requirePart(String part) {
-        List<String> known = graph.steps().stream()
+        List<String> known = whole.steps().stream()
                 .flatMap(step -> touched(step).stream())
                 .distinct()
                 .toList();

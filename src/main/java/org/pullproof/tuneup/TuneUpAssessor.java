@@ -2,6 +2,7 @@ package org.pullproof.tuneup;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.tuneup.OffCarShelf.Standing;
@@ -26,7 +27,9 @@ public final class TuneUpAssessor {
      * @throws IllegalArgumentException if the profile names a tune-up that is not known
      */
     public TuneUpFindings assess(TuneUp tuneUp, EngineProfile profile, Figures figures) {
-        StepGraph graph = graphs.of(profile);
+        StepGraph whole = graphs.of(profile);
+        StepPlan plan = new StepPlan(whole, tuneUp);
+        StepGraph graph = plan.graph();
         OffCarShelf shelf = new OffCarShelf(graph, tuneUp);
         List<StepState> steps = states(graph, tuneUp, shelf.inTheWay());
         List<Block> blocks = blocks(graph, tuneUp, shelf);
@@ -40,7 +43,15 @@ public final class TuneUpAssessor {
                 steps,
                 shelf.parts(),
                 blocks,
-                new PlugRemarks(profile.plugs(), figures).of(tuneUp.plugs()));
+                new PlugRemarks(profile.plugs(), figures).of(tuneUp.plugs()),
+                new TuneUpFindings.Plan(
+                        whole.plans(),
+                        plan.because(),
+                        plan.minutesLeft(tuneUp.done().keySet())),
+                tuneUp.leftOff().entrySet().stream()
+                        .map(left -> left.getKey() + ": " + left.getValue())
+                        .toList(),
+                new WireRemarks(profile).of(tuneUp));
     }
 
     /** Once parts were touched, the gate itself has to be ticked: it is the look of a person that nothing was left. */
@@ -48,7 +59,7 @@ public final class TuneUpAssessor {
         List<Block> blocks =
                 new ArrayList<>(shelf.inTheWay().stream().map(Standing::block).toList());
         if (shelf.touched() && !tuneUp.done().containsKey(graph.gate().id())) {
-            blocks.add(new Block("start gate: not ticked", graph.gate().id()));
+            blocks.add(new Block("start gate: not ticked", graph.gate().id(), Optional.empty()));
         }
         return blocks;
     }

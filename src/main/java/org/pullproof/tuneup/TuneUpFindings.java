@@ -1,7 +1,10 @@
 package org.pullproof.tuneup;
 
 import java.time.LocalDateTime;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.pullproof.units.Sentence;
 
@@ -13,18 +16,48 @@ import org.pullproof.units.Sentence;
  * @param offCar parts that are off the car now
  * @param startBlockedBy what stands in the way of starting the engine; empty if the gate is open
  * @param plugs the plugs known so far, with remarks
+ * @param plan how the steps were chosen and how long they take
+ * @param leftOff what stays off or open on purpose, with the reason: "breather hose: made a new one, comes Monday"
+ * @param wireRemarks what is remarkable about the wires, one sentence each
  */
 public record TuneUpFindings(
         Sentence answer,
         List<StepState> steps,
         List<OffCar> offCar,
         List<Block> startBlockedBy,
-        List<PlugFinding> plugs) {
+        List<PlugFinding> plugs,
+        Plan plan,
+        List<String> leftOff,
+        List<String> wireRemarks) {
     public TuneUpFindings {
         steps = List.copyOf(steps);
         offCar = List.copyOf(offCar);
         startBlockedBy = List.copyOf(startBlockedBy);
         plugs = List.copyOf(plugs);
+        leftOff = List.copyOf(leftOff);
+        wireRemarks = List.copyOf(wireRemarks);
+    }
+
+    /**
+     * How the steps were chosen.
+     *
+     * @param choices plans this kind of engine offers, by name
+     * @param because why the order is as it is, one sentence each
+     * @param minutesLeft typical time of what is not done, minutes
+     */
+    public record Plan(Map<String, List<String>> choices, List<String> because, int minutesLeft) {
+        /** Own garage hours run over: P90 over the typical time, judgement (trade defaults of Worth it: 2.6 over 1.6). */
+        private static final double RUN_OVER = 2.6 / 1.6;
+
+        public Plan {
+            choices = Collections.unmodifiableMap(new LinkedHashMap<>(choices));
+            because = List.copyOf(because);
+        }
+
+        /** Minutes that nine of ten such jobs stay below; judgement. */
+        public int minutesAtMost() {
+            return (int) Math.round(minutesLeft * RUN_OVER);
+        }
     }
 
     /** How a step stands; word first, shape second (look.md 5). */
@@ -68,8 +101,9 @@ public record TuneUpFindings(
      *
      * @param what what stands in the way: "battery lead: still off"
      * @param step id of its step
+     * @param part the part or check that may be left off with a reason; empty for the gate itself
      */
-    public record Block(String what, String step) {}
+    public record Block(String what, String step, Optional<String> part) {}
 
     /**
      * A plug with what is remarkable about it.

@@ -28,6 +28,7 @@ import org.pullproof.session.Session;
 import org.pullproof.testing.Tools;
 import org.pullproof.tuneup.PlugRecord;
 import org.pullproof.tuneup.TuneUp;
+import org.pullproof.tuneup.WireRecord;
 import org.pullproof.units.Money;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Unit;
@@ -132,7 +133,15 @@ final class RichSession {
         return TuneUp.notBegun()
                 .withDone("b", NOON)
                 .withDone("a", ODD_TIME)
+                .withWanted(Set.of("h"))
                 .withBack("battery lead")
+                .withLeftOff("hot-air duct", "a new one comes on Monday")
+                .withWire(new WireRecord(
+                        3,
+                        Optional.of(Quantity.of("9.8", Unit.KOHM)),
+                        Optional.of(Quantity.of("62", Unit.CM)),
+                        "upper loom"))
+                .withCapOrder(List.of(1, 8, 4, 3, 6, 5, 7, 2))
                 .withPlug(new PlugRecord(
                         3,
                         Optional.of(Quantity.of("0.050", Unit.IN)),

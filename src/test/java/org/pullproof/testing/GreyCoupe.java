@@ -117,7 +117,15 @@ public final class GreyCoupe {
                                 .toList(),
                         List.of(),
                         FaultFindings.none()),
-                new TuneUpFindings(new Sentence("**Not begun.**"), List.of(), List.of(), List.of(), List.of()),
+                new TuneUpFindings(
+                        new Sentence("**Not begun.**"),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        new TuneUpFindings.Plan(Map.of(), List.of(), 0),
+                        List.of(),
+                        List.of()),
                 new DynoFindings(
                         new Sentence("**No pull yet.**"),
                         List.of(),
@@ -199,7 +207,8 @@ public final class GreyCoupe {
                         .with(Fact.PRICE, "1400USD")
                         .with(Fact.SMALLEST_DIFFERENCE, "1%"))
                 .withReadings(readings())
-                .withTuneUp(new TuneUp(Map.of("a", READ), Set.of(), List.of(plug(1), plug(2))))
+                .withTuneUp(
+                        TuneUp.notBegun().withDone("a", READ).withPlug(plug(1)).withPlug(plug(2)))
                 .withSetups(setups(), "timing-32", steps())
                 .withDays(List.of(new DynoDay(PULLED.toLocalDate(), List.of(air()), pulls())))
                 .withMoney(new MoneyBook(
@@ -332,12 +341,14 @@ public final class GreyCoupe {
                 "a",
                 "Battery lead off",
                 List.of(),
+                List.of(),
                 List.of("battery lead"),
                 List.of(),
                 List.of("battery lead"),
                 5,
                 Money.of(0, "USD"),
                 List.of(caution),
+                Step.Heat.ANY,
                 Step.Kind.WORK);
         Step gate = new Step(
                 "n",
@@ -346,9 +357,11 @@ public final class GreyCoupe {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 10,
                 Money.of(0, "USD"),
                 List.of(),
+                Step.Heat.ANY,
                 Step.Kind.START_GATE);
         return new TuneUpFindings(
                 new Sentence("**Not yet.** One of two steps is done; the battery lead is off the car."),
@@ -356,10 +369,13 @@ public final class GreyCoupe {
                         new TuneUpFindings.StepState(off, TuneUpFindings.State.DONE, List.of()),
                         new TuneUpFindings.StepState(gate, TuneUpFindings.State.NOW, List.of())),
                 List.of(new TuneUpFindings.OffCar("battery lead", "a", READ)),
-                List.of(new TuneUpFindings.Block("battery lead: off the car", "a")),
+                List.of(new TuneUpFindings.Block("battery lead: off the car", "a", Optional.of("battery lead"))),
                 List.of(
                         new TuneUpFindings.PlugFinding(plug(1), Optional.of("old gap over the range")),
-                        new TuneUpFindings.PlugFinding(plug(2), Optional.empty())));
+                        new TuneUpFindings.PlugFinding(plug(2), Optional.empty())),
+                new TuneUpFindings.Plan(Map.of(), List.of(), 10),
+                List.of(),
+                List.of());
     }
 
     private static List<Setup> setups() {

@@ -7,6 +7,7 @@ import static org.pullproof.tuneup.TuneUpSamples.WHEN;
 import static org.pullproof.tuneup.TuneUpSamples.step;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,7 +31,8 @@ class TuneUpAssessorTest {
                     step("b", Kind.WORK, List.of("a"), List.of("plugs", "cover"), List.of()),
                     step("c", Kind.WORK, List.of("b"), List.of(), List.of("plugs")),
                     step("g", Kind.START_GATE, List.of("c"), List.of(), List.of()),
-                    step("r", Kind.RUNNING, List.of("g"), List.of("hose"), List.of())));
+                    step("r", Kind.RUNNING, List.of("g"), List.of("hose"), List.of())),
+            Map.of());
 
     private final Ticking ticking = new Ticking(GRAPH);
 
@@ -83,14 +85,14 @@ class TuneUpAssessorTest {
     @Test
     void withEverythingBackTheGateItselfIsWhatRemains() {
         TuneUpFindings findings = assess(ticked("a", "b", "c").withBack("cover"));
-        assertEquals(List.of(new Block("start gate: not ticked", "g")), findings.startBlockedBy());
+        assertEquals(List.of(new Block("start gate: not ticked", "g", Optional.empty())), findings.startBlockedBy());
     }
 
     @Test
     void tickingTheGatePutsNothingBack() {
         TuneUp passed = ticking.tick(ticked("a", "b", "c").withBack("cover"), "g", WHEN);
         assertEquals(
-                List.of(new Block("cover: still off", "b")),
+                List.of(new Block("cover: still off", "b", Optional.of("cover"))),
                 assess(passed.withoutBack("cover")).startBlockedBy());
     }
 
@@ -156,7 +158,7 @@ class TuneUpAssessorTest {
         List<Step> steps = List.of(
                 step("a", Kind.WORK, List.of("b"), List.of(), List.of()),
                 step("b", Kind.WORK, List.of("a"), List.of(), List.of()));
-        assertThrows(IllegalArgumentException.class, () -> new StepGraph("round", "round", steps));
+        assertThrows(IllegalArgumentException.class, () -> new StepGraph("round", "round", steps, Map.of()));
     }
 
     private TuneUp ticked(String... steps) {

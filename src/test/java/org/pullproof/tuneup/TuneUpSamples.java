@@ -51,7 +51,19 @@ public final class TuneUpSamples {
     }
 
     public static Step step(String id, Step.Kind kind, List<String> needs, List<String> off, List<String> putsBack) {
-        return new Step(id, "Step " + id, needs, off, putsBack, off, 10, Money.of(0, "USD"), List.of(), kind);
+        return new Step(
+                id,
+                "Step " + id,
+                needs,
+                List.of(),
+                off,
+                putsBack,
+                off,
+                10,
+                Money.of(0, "USD"),
+                List.of(),
+                Step.Heat.ANY,
+                kind);
     }
 
     public static TuneUp tick(StepGraph graph, TuneUp tuneUp, String step) {
@@ -76,6 +88,7 @@ public final class TuneUpSamples {
         for (int i = graph.steps().size() - 1; i >= 0; i--) {
             Step step = graph.steps().get(i);
             wanted.addAll(wanted.contains(step.id()) ? step.needs() : List.of());
+            wanted.addAll(wanted.contains(step.id()) ? step.after() : List.of());
         }
         TuneUp tuneUp = TuneUp.notBegun();
         for (Step step : graph.steps()) {

@@ -2,6 +2,7 @@ package org.pullproof.ui.tuneup;
 
 import java.util.Optional;
 import javafx.geometry.Pos;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -27,6 +28,10 @@ final class StepList extends VBox {
     private final ListView<StepState> list = new ListView<>();
     private final Cautions cautions = new Cautions();
     private final Label of = Labels.wrapped("", "caption");
+    private final ComboBox<String> plan = new ComboBox<>();
+    private final Label time = Labels.wrapped("", "caption");
+    private final Label because = Labels.wrapped("", "caption");
+    private boolean showing;
 
     StepList(TuneUpViewModel model) {
         super(6);
@@ -42,12 +47,33 @@ final class StepList extends VBox {
         });
         list.getSelectionModel().selectedItemProperty().addListener((chosen, before, step) -> warn(step));
         VBox.setVgrow(list, Priority.ALWAYS);
+        plan.setId("plan");
+        plan.setAccessibleText("What is to be done");
+        plan.valueProperty().addListener((chosen, before, name) -> want(name));
         HBox head = new HBox(
                 8, Labels.whole("Steps in order", "section"), Labels.whole("Space: done or not done", "caption"));
-        head.setAlignment(Pos.BASELINE_LEFT);
+        head.setAlignment(Pos.CENTER_LEFT);
         VBox act = new VBox(2, of, cautions);
         act.getStyleClass().add("well");
-        getChildren().setAll(head, list, act);
+        // below the list, so that the keyboard comes to the steps first
+        HBox choice = new HBox(8, Labels.whole("Do", "caption"), plan, time);
+        choice.setAlignment(Pos.CENTER_LEFT);
+        getChildren().setAll(head, list, choice, because, act);
+    }
+
+    private void want(@Nullable String name) {
+        if (name != null && !showing) {
+            model.want(name);
+        }
+    }
+
+    private void showPlan() {
+        showing = true;
+        plan.getItems().setAll(model.plans());
+        plan.setValue(model.plan().orElse(null));
+        showing = false;
+        time.setText(model.timeLeft());
+        because.setText(String.join(" ", model.findings().plan().because()));
     }
 
     private void key(KeyEvent key) {
@@ -62,6 +88,7 @@ final class StepList extends VBox {
     }
 
     void show() {
+        showPlan();
         int chosen = list.getSelectionModel().getSelectedIndex();
         list.getItems().setAll(model.findings().steps());
         int now = chosen >= 0 ? chosen : firstNow();

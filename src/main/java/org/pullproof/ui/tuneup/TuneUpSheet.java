@@ -5,15 +5,14 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.pullproof.advice.Stage;
-import org.pullproof.tuneup.TuneUpFindings.Block;
 import org.pullproof.tuneup.TuneUpFindings.OffCar;
 import org.pullproof.ui.parts.Labels;
-import org.pullproof.ui.parts.Mark;
 import org.pullproof.ui.parts.SheetStyle;
 import org.pullproof.ui.shell.Sheet;
 
@@ -27,32 +26,46 @@ public final class TuneUpSheet implements Sheet {
     private final StepList steps;
     private final PlugRows plugs;
     private final VBox shelf = new VBox();
-    private final VBox gate = new VBox();
+    private final GateBox gate;
+    private final WireRows wires;
 
     public TuneUpSheet(TuneUpViewModel model) {
         this.model = model;
         this.steps = new StepList(model);
         this.plugs = new PlugRows(model);
+        this.gate = new GateBox(model);
+        this.wires = new WireRows(model);
         page.getStyleClass().add("tuneup-sheet");
         SheetStyle.on(page);
         shelf.getStyleClass().add("box");
-        gate.getStyleClass().add("box");
         HBox.setHgrow(steps, Priority.ALWAYS);
         steps.setMinWidth(LEFT);
         VBox boxes = new VBox(14, gate, shelf);
-        VBox right = new VBox(14, plugs, boxes);
-        right.setMinWidth(RIGHT);
-        right.setPrefWidth(RIGHT);
-        page.getChildren().setAll(steps, right);
+        VBox right = new VBox(14, boxes, plugs, wires);
+        page.getChildren().setAll(steps, scrolling(right));
         model.model().appraisalProperty().addListener((of, before, after) -> show());
         show();
+    }
+
+    /** The right column scrolls by itself, so that the steps with their cautions stay in sight. */
+    private static ScrollPane scrolling(VBox column) {
+        ScrollPane pane = new ScrollPane(column);
+        pane.setFitToWidth(true);
+        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        pane.setMinWidth(RIGHT);
+        pane.setPrefWidth(RIGHT);
+        pane.setMinHeight(0);
+        pane.setPrefHeight(0);
+        pane.setAccessibleText("Start gate, off-car shelf, plugs and wires");
+        return pane;
     }
 
     private void show() {
         steps.show();
         plugs.show();
         showShelf(model.findings().offCar());
-        showGate(model.findings().startBlockedBy());
+        gate.show();
+        wires.show();
     }
 
     private void showShelf(List<OffCar> off) {
@@ -74,34 +87,6 @@ public final class TuneUpSheet implements Sheet {
         back.setOnAction(pressed -> model.putBack(off.part()));
         HBox row = new HBox(8, name, back);
         row.setAlignment(Pos.CENTER_LEFT);
-        row.getStyleClass().add("row");
-        return row;
-    }
-
-    private void showGate(List<Block> blocks) {
-        boolean closed = !blocks.isEmpty();
-        gate.getStyleClass().remove("closed");
-        if (closed) {
-            gate.getStyleClass().add("closed");
-        }
-        HBox head = new HBox(
-                8,
-                Mark.POSTS.node(),
-                Labels.whole("Start gate", "section"),
-                closed ? Labels.whole("closed", "tag", "stop") : Labels.whole("open", "tag"));
-        head.setAlignment(Pos.CENTER_LEFT);
-        String stands = closed
-                ? counted(blocks.size(), "thing stands", "things stand") + " in the way"
-                : "Nothing stands in the way of a start.";
-        gate.getChildren().setAll(head, Labels.whole(stands, "caption"));
-        blocks.forEach(block -> gate.getChildren().add(gateRow(block)));
-    }
-
-    private static Node gateRow(Block block) {
-        Label what = Labels.wrapped(block.what());
-        HBox.setHgrow(what, Priority.ALWAYS);
-        what.setMaxWidth(Double.MAX_VALUE);
-        HBox row = new HBox(8, what, Labels.whole("step " + block.step(), "caption"));
         row.getStyleClass().add("row");
         return row;
     }

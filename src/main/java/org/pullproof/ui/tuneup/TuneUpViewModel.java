@@ -3,31 +3,43 @@ package org.pullproof.ui.tuneup;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.pullproof.app.RecordPlug;
+import org.pullproof.app.RecordWires;
 import org.pullproof.app.TickStep;
+import org.pullproof.engine.Ignition;
 import org.pullproof.tuneup.PlugRecord;
 import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.tuneup.TuneUpFindings.PlugFinding;
 import org.pullproof.tuneup.TuneUpFindings.State;
 import org.pullproof.tuneup.TuneUpFindings.StepState;
+import org.pullproof.tuneup.WireRecord;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Shown;
 
 /** What the sheet Tune-up shows and does; knows no control. */
 public final class TuneUpViewModel {
+    static final String ALL = "full tune-up";
+
     private final SessionViewModel model;
     private final TickStep tickStep;
     private final RecordPlug recordPlug;
+    private final RecordWires recordWires;
     private final Clock clock;
 
-    public TuneUpViewModel(SessionViewModel model, TickStep tickStep, RecordPlug recordPlug, Clock clock) {
+    public TuneUpViewModel(
+            SessionViewModel model, TickStep tickStep, RecordPlug recordPlug, RecordWires recordWires, Clock clock) {
         this.model = model;
         this.tickStep = tickStep;
         this.recordPlug = recordPlug;
+        this.recordWires = recordWires;
         this.clock = clock;
     }
 
@@ -53,6 +65,99 @@ public final class TuneUpViewModel {
 
     void putBack(String part) {
         model.act(open -> tickStep.putBack(open, part));
+    }
+
+    /** Leaves a part off on purpose; why not stands with {@code refused}. */
+    void leaveOff(String part, String reason, Consumer<String> refused) {
+        model.act(open -> tickStep.leaveOff(open, part, reason), refused);
+    }
+
+    /** The plans to choose from, the whole tune-up first. */
+    List<String> plans() {
+        return Stream.concat(Stream.of(ALL), findings().plan().choices().keySet().stream())
+                .toList();
+    }
+
+    /** The plan that is wanted now; empty where single steps were chosen. */
+    Optional<String> plan() {
+        Set<String> wanted = model.session().tuneUp().wanted();
+        return wanted.isEmpty()
+                ? Optional.of(ALL)
+                : findings().plan().choices().entrySet().stream()
+                        .filter(choice -> Set.copyOf(choice.getValue()).equals(wanted))
+                        .map(Map.Entry::getKey)
+                        .findFirst();
+    }
+
+    void want(String plan) {
+        if (!plan().equals(Optional.of(plan))) {
+            model.act(open -> tickStep.want(open, List.of(plan.equals(ALL) ? "all" : plan)));
+        }
+    }
+
+    /** "Left: about 3.5 h, nine of ten below 5.7 h (judgement)". */
+    String timeLeft() {
+        int left = findings().plan().minutesLeft();
+        return left == 0
+                ? "Nothing is left to do."
+                : "Left: about " + hours(left) + ", nine of ten below "
+                        + hours(findings().plan().minutesAtMost()) + " (judgement)";
+    }
+
+    private static String hours(int minutes) {
+        return minutes < 90
+                ? minutes + "" + Figures.NO_BREAK_SPACE + "min"
+                : Figures.number(minutes / 60.0, 1) + Figures.NO_BREAK_SPACE + "h";
+    }
+
+    /** Whether this engine has plug wires. */
+    boolean hasWires() {
+        return model.session().profile().ignition() != Ignition.COIL_ON_PLUG;
+    }
+
+    /** Whether this engine has a distributor cap. */
+    boolean hasCap() {
+        return model.session().profile().ignition() == Ignition.DISTRIBUTOR;
+    }
+
+    /** What is known of each cylinder's wire, 1 first; empty where nothing is. */
+    List<WireRecord> wires() {
+        return IntStream.rangeClosed(1, model.session().profile().cylinders())
+                .mapToObj(this::wire)
+                .toList();
+    }
+
+    private WireRecord wire(int cylinder) {
+        return model.session().tuneUp().wires().stream()
+                .filter(known -> known.cylinder() == cylinder)
+                .findFirst()
+                .orElseGet(() -> new WireRecord(cylinder, Optional.empty(), Optional.empty(), ""));
+    }
+
+    void record(WireRecord wire, Consumer<String> refused) {
+        model.act(open -> recordWires.record(open, wire), refused);
+    }
+
+    /** The cylinders around the cap as they were read: "1 8 4 3 6 5 7 2". */
+    String cap() {
+        return model.session().tuneUp().capOrder().stream().map(String::valueOf).collect(Collectors.joining(" "));
+    }
+
+    /**
+     * Reads the cylinders around the cap.
+     *
+     * @throws IllegalArgumentException with a sentence if the text is not a list of numbers
+     */
+    static List<Integer> readCap(String text) {
+        if (!text.strip().matches("\\d+([ ,;\\-]+\\d+)*")) {
+            throw new IllegalArgumentException(
+                    "Write the numbers around the cap in the direction the rotor turns, such as 1 3 4 2.");
+        }
+        return Stream.of(text.strip().split("[ ,;\\-]+")).map(Integer::valueOf).toList();
+    }
+
+    void recordCap(List<Integer> cylinders, Consumer<String> refused) {
+        model.act(open -> recordWires.cap(open, cylinders), refused);
     }
 
     /** What is known of each cylinder's plug, 1 first; empty where nothing is. */

@@ -31,7 +31,11 @@ class TuneUpViewModelTest {
         DeskFixture desk = new DeskFixture(folder);
         session = desk.model();
         model = new TuneUpViewModel(
-                session, desk.tools().tickStep(), desk.tools().recordPlug(), SheetFixture.CLOCK);
+                session,
+                desk.tools().tickStep(),
+                desk.tools().recordPlug(),
+                desk.tools().recordWires(),
+                SheetFixture.CLOCK);
     }
 
     private StepState step(String id) {
@@ -95,5 +99,49 @@ class TuneUpViewModelTest {
         model.record(plug(9, "0.041"), refused::add);
 
         assertThat(refused).singleElement().asString().contains("9 of 4");
+    }
+
+    @Test
+    void aPlanHoldsOnlyWhatIsWantedAndWhatThatNeeds() {
+        model.want("plugs and coils only");
+
+        assertThat(model.plan()).contains("plugs and coils only");
+        assertThat(model.findings().steps())
+                .extracting(state -> state.step().id())
+                .containsExactly("a", "b", "c", "d", "e", "g", "h", "m", "n");
+    }
+
+    @Test
+    void theWholeTuneUpIsChosenAgain() {
+        model.want("plugs and coils only");
+        model.want(TuneUpViewModel.ALL);
+
+        assertThat(model.plan()).contains(TuneUpViewModel.ALL);
+        assertThat(model.findings().steps()).hasSize(14);
+    }
+
+    @Test
+    void aPartLeftOffWithAReasonStandsWithIt() {
+        model.toggle(step("a"));
+        model.toggle(step("b"));
+        model.leaveOff("battery lead", "it has a switch", refused -> {});
+
+        assertThat(model.findings().leftOff()).containsExactly("battery lead: it has a switch");
+        assertThat(model.findings().startBlockedBy())
+                .extracting(block -> block.what())
+                .containsExactly("start gate: not ticked");
+    }
+
+    @Test
+    void theCapIsReadWithSpacesOrCommas() {
+        assertThat(TuneUpViewModel.readCap("1, 3 4-2")).containsExactly(1, 3, 4, 2);
+    }
+
+    @Test
+    void aCapThatLacksACylinderIsRefused() {
+        List<String> refused = new ArrayList<>();
+        model.recordCap(List.of(1, 3, 4), refused::add);
+
+        assertThat(refused).singleElement().asString().contains("each of the cylinders 1 to 4 once");
     }
 }
