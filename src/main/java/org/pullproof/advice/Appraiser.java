@@ -65,8 +65,8 @@ public final class Appraiser {
                 made.pulls(),
                 session.car().smallestDifferencePercent(),
                 figures);
-        DynoFindings flagged = made.withPulls(
-                made.pulls().stream().map(changed::flagged).toList());
+        DynoFindings flagged =
+                made.withPulls(made.pulls().stream().map(changed::flagged).toList());
         WorthFindings paid = worth.assess(
                 session.money(),
                 session.car(),

@@ -167,7 +167,8 @@ public final class AddPulls {
 
     private static Session inSetup(Session session, Wanted wanted, LocalDateTime time) {
         String name = wanted.setup().orElse(session.present().name());
-        return ChangeSetup.applied(session, new ChangeSetup.Wanted(name, "", wanted.levels(), Optional.empty(), time, Set.of()));
+        return ChangeSetup.applied(
+                session, new ChangeSetup.Wanted(name, "", wanted.levels(), Optional.empty(), time, Set.of()));
     }
 
     private List<Pull> kept(

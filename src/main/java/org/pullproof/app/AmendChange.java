@@ -20,7 +20,8 @@ public final class AmendChange {
      * @param cost what it cost; an empty one forgets the cost
      * @param rotating rotating parts it touched
      */
-    public record Amendment(Optional<String> what, Optional<Optional<Money>> cost, Optional<Set<RotatingPart>> rotating) {
+    public record Amendment(
+            Optional<String> what, Optional<Optional<Money>> cost, Optional<Set<RotatingPart>> rotating) {
         /** Whether there is nothing to put right. */
         public boolean isEmpty() {
             return what.isEmpty() && cost.isEmpty() && rotating.isEmpty();
@@ -53,15 +54,18 @@ public final class AmendChange {
     public OpenSession madeInto(OpenSession open, String setup, Amendment amendment) throws BadFileException {
         applied(open.session(), setup, amendment);
         return desk.edit(
-                open, new Edit("Put right the change to " + name(open.session(), setup), session -> applied(session, setup, amendment)));
+                open,
+                new Edit(
+                        "Put right the change to " + name(open.session(), setup),
+                        session -> applied(session, setup, amendment)));
     }
 
     /** The session with that change put right. */
     public static Session applied(Session session, String setup, Amendment amendment) {
         List<Change> changes = new ArrayList<>(session.changes());
         int place = placeOf(session, setup)
-                .orElseThrow(() -> new IllegalArgumentException("No change is recorded that led to \"" + name(session, setup)
-                        + "\": it is the setup the session began with."));
+                .orElseThrow(() -> new IllegalArgumentException("No change is recorded that led to \""
+                        + name(session, setup) + "\": it is the setup the session began with."));
         changes.set(place, amendment.applied(changes.get(place)));
         return session.withSetups(session.setups(), session.presentSetup(), changes);
     }

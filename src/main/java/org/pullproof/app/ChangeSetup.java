@@ -83,7 +83,8 @@ public final class ChangeSetup {
         List<Change> changes = new ArrayList<>(session.changes());
         if (!setup.id().equals(session.presentSetup())) {
             String what = wanted.what().isBlank() ? setup.name() : wanted.what().strip();
-            changes.add(new Change(session.presentSetup(), setup.id(), what, wanted.time(), wanted.cost(), wanted.rotating()));
+            changes.add(new Change(
+                    session.presentSetup(), setup.id(), what, wanted.time(), wanted.cost(), wanted.rotating()));
         }
         return changes;
     }

@@ -69,7 +69,8 @@ public final class PlanPulls {
         String miss = enough.isPresent()
                 ? ""
                 : "**A gain of " + Figures.percent(wanted.gainPercent(), 1) + " cannot be seen"
-                        + (wanted.minutes().isPresent() ? " in that time" : " on one day") + ".** The most that can be: ";
+                        + (wanted.minutes().isPresent() ? " in that time" : " on one day")
+                        + ".** The most that can be: ";
         return new Planned(plan, scatter, enough.isPresent(), new Sentence(miss + words(plan, scatter)));
     }
 
@@ -84,10 +85,12 @@ public final class PlanPulls {
 
     private static String words(Plan plan, double scatter) {
         return "**" + String.join("-", plan.order()) + "** with " + plan.pullsPerSetup()
-                + (plan.pullsPerSetup() == 1 ? " pull" : " pulls") + " at each visit, " + plan.totalPulls() + " in all, about "
+                + (plan.pullsPerSetup() == 1 ? " pull" : " pulls") + " at each visit, " + plan.totalPulls()
+                + " in all, about "
                 + plan.totalPulls() * Planner.MINUTES_A_PULL + " minutes, sees a gain of **"
                 + Figures.percent(plan.detectablePercent(), 1) + "** four times in five, with a scatter of "
-                + Figures.percent(scatter, 2) + " a pull. Before it two pulls to warm up that count for nothing; then make all"
+                + Figures.percent(scatter, 2)
+                + " a pull. Before it two pulls to warm up that count for nothing; then make all"
                 + " pulls, and only then read.";
     }
 }

@@ -53,7 +53,8 @@ final class Calibration {
      */
     static Prior after(double[] y, Prior prior) {
         double mean = Arrays.stream(y).average().orElseThrow();
-        double misfit = Arrays.stream(y).map(each -> (each - mean) * (each - mean)).sum();
+        double misfit =
+                Arrays.stream(y).map(each -> (each - mean) * (each - mean)).sum();
         double free = prior.weight() + y.length - 1;
         double scatter = Math.sqrt((prior.weight() * prior.scatter() * prior.scatter() + misfit) / free);
         return prior.withScatter(scatter, Math.min(free, MOST_WEIGHT));

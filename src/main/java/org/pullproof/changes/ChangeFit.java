@@ -152,7 +152,10 @@ final class ChangeFit {
         RealMatrix left = MatrixUtils.createRealIdentityMatrix(pulls)
                 .subtract(x.multiply(regression.g()).multiply(x.transpose()));
         RealMatrix m = whitening.transpose().multiply(left).multiply(whitening);
-        double[] q = whitening.transpose().operate(solution.residuals().getSubVector(0, pulls)).toArray();
+        double[] q = whitening
+                .transpose()
+                .operate(solution.residuals().getSubVector(0, pulls))
+                .toArray();
         return IntStream.range(0, pulls)
                 .mapToDouble(i -> deletionResidual(q[i], m.getEntry(i, i)))
                 .toArray();

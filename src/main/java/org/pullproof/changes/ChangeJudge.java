@@ -32,8 +32,7 @@ public final class ChangeJudge {
         Basis basis = Basis.of(pulls);
         Prior prior = Calibration.of(pulls, basis, Prior.OF_THIS_PROJECT);
         RotatingParts rotating = new RotatingParts(setups, changes);
-        Doubts doubts =
-                Doubts.of(PullSequence.of(pulls, pull -> true, basis), rotating, id -> name(setups, id), prior);
+        Doubts doubts = Doubts.of(PullSequence.of(pulls, pull -> true, basis), rotating, id -> name(setups, id), prior);
         List<PullFindings> flagged = pulls.stream().map(doubts::flagged).toList();
         PullSequence counted = PullSequence.of(flagged, pull -> true, basis);
         ChangeWords words = new ChangeWords(setups, counted, smallestDifferencePercent, figures);

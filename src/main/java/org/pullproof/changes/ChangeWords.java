@@ -158,7 +158,8 @@ final class ChangeWords {
         if (!said.settling().open()) {
             return "";
         }
-        String pair = setupName(said.pair().from()) + " and " + setupName(said.pair().to());
+        String pair =
+                setupName(said.pair().from()) + " and " + setupName(said.pair().to());
         return said.settling().pulls().isPresent()
                 ? "About " + said.settling().pulls().getAsInt() + " more pulls, two by two on " + pair
                         + " in turn, would settle it: make them all, then read."

@@ -53,9 +53,7 @@ final class CurveFit {
     /** Fits the curves of these pulls over the speeds that all of them reach; empty if that is too little to speak of. */
     static Optional<CurveFit> of(ChangeFit band, PullSequence pulls) {
         int[] rpm = pulls.commonGrid(STEP);
-        return rpm.length < FEWEST_POINTS
-                ? Optional.empty()
-                : Optional.of(new CurveFit(band, rpm, pulls.curves(rpm)));
+        return rpm.length < FEWEST_POINTS ? Optional.empty() : Optional.of(new CurveFit(band, rpm, pulls.curves(rpm)));
     }
 
     /** Mean of a point and its neighbours, fewer at the ends. */
@@ -102,8 +100,8 @@ final class CurveFit {
         double high = 100;
         while (high - low > 1e-9) {
             double c = (low + high) / 2;
-            double outside = 2 * t.cumulativeProbability(-c)
-                    + length / Math.PI * Math.pow(1 + c * c / degrees, -degrees / 2);
+            double outside =
+                    2 * t.cumulativeProbability(-c) + length / Math.PI * Math.pow(1 + c * c / degrees, -degrees / 2);
             low = outside > OUTSIDE ? c : low;
             high = outside > OUTSIDE ? high : c;
         }

@@ -42,7 +42,10 @@ record Doubts(Map<String, List<String>> flags, Set<String> odd) {
     /** A pull with the flags that came to it here. */
     PullFindings flagged(PullFindings pull) {
         List<String> more = flags.getOrDefault(pull.pull().id(), List.of());
-        return more.isEmpty() ? pull : pull.withFlags(Stream.concat(pull.flags().stream(), more.stream()).toList());
+        return more.isEmpty()
+                ? pull
+                : pull.withFlags(
+                        Stream.concat(pull.flags().stream(), more.stream()).toList());
     }
 
     /** Collects the flags. */
@@ -74,15 +77,18 @@ record Doubts(Map<String, List<String>> flags, Set<String> odd) {
         /** The other pull of a run of exactly two: then the figures cannot say which of them is wrong. */
         private Optional<PullFindings> fellow(PullSequence.Entry entry) {
             List<PullFindings> block = entries.stream()
-                    .filter(other -> other.observation().block() == entry.observation().block())
+                    .filter(other ->
+                            other.observation().block() == entry.observation().block())
                     .map(PullSequence.Entry::pull)
                     .toList();
-            return block.stream().filter(other -> block.size() == 2 && other != entry.pull()).findFirst();
+            return block.stream()
+                    .filter(other -> block.size() == 2 && other != entry.pull())
+                    .findFirst();
         }
 
         private static String oddWords(OddPulls.Odd odd, PullFindings pull, Optional<PullFindings> fellow) {
-            String far = Figures.number(Math.abs(odd.t()), 1) + " times its standard error from what the others say, limit "
-                    + Figures.number(odd.limit(), 1);
+            String far = Figures.number(Math.abs(odd.t()), 1)
+                    + " times its standard error from what the others say, limit " + Figures.number(odd.limit(), 1);
             return fellow.map(other -> "odd: " + other.name() + " or " + pull.name() + " does not fit (" + far
                             + "), and of two the figures cannot tell which: do a third.")
                     .orElse("odd: it lies " + far + "; check it or repeat it.");
@@ -92,9 +98,12 @@ record Doubts(Map<String, List<String>> flags, Set<String> odd) {
             for (ShapeCheck.Odd each : found) {
                 PullFindings pull = entries.get(each.place()).pull();
                 if (!isTheSetupsOwnShape(pull, found)) {
-                    flag(pull, "shape: its curve is bent otherwise than those of the other pulls ("
-                            + Figures.percent(each.roughness(), 1) + " against " + Figures.percent(each.usual(), 1)
-                            + " as a rule): look for a slip, a misfire or a lift.");
+                    flag(
+                            pull,
+                            "shape: its curve is bent otherwise than those of the other pulls ("
+                                    + Figures.percent(each.roughness(), 1) + " against "
+                                    + Figures.percent(each.usual(), 1)
+                                    + " as a rule): look for a slip, a misfire or a lift.");
                 }
             }
         }
@@ -105,7 +114,8 @@ record Doubts(Map<String, List<String>> flags, Set<String> odd) {
                     .filter(entry -> entry.setup().equals(pull.pull().setup()))
                     .toList();
             return fellows.size() > 1
-                    && fellows.stream().allMatch(entry -> found.stream().anyMatch(odd -> entries.get(odd.place()) == entry));
+                    && fellows.stream()
+                            .allMatch(entry -> found.stream().anyMatch(odd -> entries.get(odd.place()) == entry));
         }
 
         void rotating(RotatingParts parts) {

@@ -39,7 +39,9 @@ final class DriftWords {
     }
 
     private static double leverage(Said said) {
-        return said.fits().all().driftLeverage(said.fits().newer(said.pair()), said.fits().older(said.pair()));
+        return said.fits()
+                .all()
+                .driftLeverage(said.fits().newer(said.pair()), said.fits().older(said.pair()));
     }
 
     private static boolean comesBack(Said said) {
@@ -50,14 +52,15 @@ final class DriftWords {
     private String confounded(Said said, double leverage) {
         String moved = Figures.percent(TYPICAL_DRIFT * leverage, 1);
         String later = Wording.capital(names.apply(said.pair().to())) + " came after "
-                + names.apply(said.pair().from()) + " and neither was pulled again, so a warming car looks the same as a"
+                + names.apply(said.pair().from())
+                + " and neither was pulled again, so a warming car looks the same as a"
                 + " weaker setup: ";
         return said.fits().all().driftIsMeasured()
                 ? later + "the drift is taken from within the runs and assumed to go on through the change; "
                         + Figures.percent(TYPICAL_DRIFT, 1) + " a pull more would move this by " + moved
                         + ". Rest the same time before every pull."
-                : later + "a drift of " + Figures.percent(TYPICAL_DRIFT, 1) + " a pull alone would move this by " + moved
-                        + ".";
+                : later + "a drift of " + Figures.percent(TYPICAL_DRIFT, 1) + " a pull alone would move this by "
+                        + moved + ".";
     }
 
     private String oneMore(Said said) {
@@ -66,8 +69,8 @@ final class DriftWords {
         int older = said.fits().older(said.pair());
         double now = said.estimate().halfWidth();
         double then = MorePulls.halfWidthWithOneMore(fit, newer, older, older);
-        return "One more pull on " + names.apply(said.pair().from()) + " would shrink ± " + Figures.number(now, 1) + " to ± "
-                + Figures.percent(then, 1) + ".";
+        return "One more pull on " + names.apply(said.pair().from()) + " would shrink ± " + Figures.number(now, 1)
+                + " to ± " + Figures.percent(then, 1) + ".";
     }
 
     /** A setup that was come back to on one day, and did not come back to its figure. */

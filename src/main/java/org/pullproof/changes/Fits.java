@@ -25,7 +25,8 @@ record Fits(
     static Fits of(List<PullFindings> pulls, PullSequence counted, Doubts doubts, RotatingParts rotating, Prior prior) {
         PullSequence clean = PullSequence.of(
                 pulls,
-                pull -> !Flagged.spoils(pull) && !doubts.odd().contains(pull.pull().id()),
+                pull -> !Flagged.spoils(pull)
+                        && !doubts.odd().contains(pull.pull().id()),
                 counted.basis());
         boolean differs = clean.entries().size() < counted.entries().size();
         ChangeFit all = ChangeFit.of(counted.observations(), prior);

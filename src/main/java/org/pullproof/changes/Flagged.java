@@ -7,8 +7,8 @@ import org.pullproof.dyno.PullFindings;
 
 /** Which flags of a pull say that it was not made under conditions that can be compared (power-change method, section 3). */
 final class Flagged {
-    private static final Set<String> SPOIL = Set.of(
-            "band", "duplicate", "throttle", "lift", "slip", "mixture", "knock", "start-window", "shape");
+    private static final Set<String> SPOIL =
+            Set.of("band", "duplicate", "throttle", "lift", "slip", "mixture", "knock", "start-window", "shape");
 
     /** Tells of a pull that has no figure on the standard of the others; where it has one, it can be compared. */
     private static final String CORRECTED = "corrected";

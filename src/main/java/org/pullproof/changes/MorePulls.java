@@ -53,8 +53,8 @@ final class MorePulls {
 
     private static double seen(List<Observation> pulls, ChangeFit fit, int newer, int older) {
         Regression.Spread spread = spread(pulls, fit, newer, older);
-        double degrees =
-                spread.degrees(fit.degrees() + pulls.size() - fit.design().pulls().size());
+        double degrees = spread.degrees(
+                fit.degrees() + pulls.size() - fit.design().pulls().size());
         return (Quantile.ofInterval(degrees) + Quantile.ofPower(degrees)) * fit.scatter() * Math.sqrt(spread.v());
     }
 

@@ -121,16 +121,19 @@ public final class Planner {
     }
 
     private Stream<Plan> candidates(int settings, OptionalInt mostPulls) {
-        return orders(settings).stream().flatMap(order -> IntStream.rangeClosed(1, MOST_PULLS_A_VISIT)
-                .filter(pulls -> pulls * order.size() <= mostPulls.orElse(Integer.MAX_VALUE))
-                .mapToObj(pulls -> of(order, pulls)));
+        return orders(settings).stream()
+                .flatMap(order -> IntStream.rangeClosed(1, MOST_PULLS_A_VISIT)
+                        .filter(pulls -> pulls * order.size() <= mostPulls.orElse(Integer.MAX_VALUE))
+                        .mapToObj(pulls -> of(order, pulls)));
     }
 
     private static List<List<String>> orders(int settings) {
         List<List<String>> orders = new ArrayList<>();
         if (settings == 2) {
             for (int visits = 3; visits <= MOST_VISITS_OF_TWO; visits += 2) {
-                orders.add(IntStream.range(0, visits).mapToObj(visit -> name(visit % 2)).toList());
+                orders.add(IntStream.range(0, visits)
+                        .mapToObj(visit -> name(visit % 2))
+                        .toList());
             }
             return orders;
         }
@@ -141,7 +144,8 @@ public final class Planner {
     }
 
     private static List<String> backAtTheEnd(int settings) {
-        return Stream.concat(IntStream.range(0, settings).mapToObj(Planner::name), Stream.of(name(0))).toList();
+        return Stream.concat(IntStream.range(0, settings).mapToObj(Planner::name), Stream.of(name(0)))
+                .toList();
     }
 
     /** A B C A D E A F A. */

@@ -98,7 +98,8 @@ record PullSequence(List<Entry> entries, List<String> settings, Basis basis) {
 
     /** The multiples of a step that every curve reaches, rpm; none without pulls. */
     int[] commonGrid(int step) {
-        List<PowerCurve> curves = entries.stream().map(entry -> entry.pull().curve()).toList();
+        List<PowerCurve> curves =
+                entries.stream().map(entry -> entry.pull().curve()).toList();
         if (curves.stream().anyMatch(curve -> curve.size() == 0)) {
             return new int[0];
         }
@@ -123,8 +124,8 @@ record PullSequence(List<Entry> entries, List<String> settings, Basis basis) {
 
     /** Power of the smoothed curve, times what the band power is multiplied by, kW; at least a watt, so that it has a logarithm. */
     private double kilowattAt(PullFindings pull, int rpm) {
-        double factor = basis.kilowatt(pull).orElseThrow()
-                / pull.bandMeasuredKw().orElseThrow();
+        double factor =
+                basis.kilowatt(pull).orElseThrow() / pull.bandMeasuredKw().orElseThrow();
         return Math.max(1e-3, pull.curve().wattAt(rpm) / 1e3 * factor);
     }
 

@@ -134,7 +134,9 @@ final class Regression {
         double v = contrast.dotProduct(moved);
         double share = 0;
         for (int day = 0; design.hasDayLevels() && day < design.days(); day++) {
-            double level = moved.getEntry(design.dayColumn(day)) * sigma / design.prior().dayLevel();
+            double level = moved.getEntry(design.dayColumn(day))
+                    * sigma
+                    / design.prior().dayLevel();
             share += level * level;
         }
         return new Spread(v, share / v);

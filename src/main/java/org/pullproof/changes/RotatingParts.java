@@ -22,8 +22,13 @@ final class RotatingParts {
         List<String> made = setups.stream().map(Setup::id).toList();
         for (String setup : made) {
             Optional<Change> step = Comparison.madeBy(setup, made, changes);
-            List<Change> before = step.map(by -> touched.getOrDefault(by.from(), List.of())).orElse(List.of());
-            touched.put(setup, step.filter(by -> !by.rotating().isEmpty()).map(by -> with(before, by)).orElse(before));
+            List<Change> before =
+                    step.map(by -> touched.getOrDefault(by.from(), List.of())).orElse(List.of());
+            touched.put(
+                    setup,
+                    step.filter(by -> !by.rotating().isEmpty())
+                            .map(by -> with(before, by))
+                            .orElse(before));
         }
     }
 

@@ -36,13 +36,14 @@ final class ShapeCheck {
     record Odd(int place, double roughness, double usual) {}
 
     static List<Odd> in(List<Trace> traces) {
-        int from = (int) Math.ceil(traces.stream().mapToDouble(Trace::firstRpm).max().orElse(0) / STEP);
-        int to = (int) Math.floor(traces.stream().mapToDouble(Trace::lastRpm).min().orElse(0) / STEP);
+        int from = (int)
+                Math.ceil(traces.stream().mapToDouble(Trace::firstRpm).max().orElse(0) / STEP);
+        int to = (int)
+                Math.floor(traces.stream().mapToDouble(Trace::lastRpm).min().orElse(0) / STEP);
         if (traces.size() < FEWEST_PULLS || to - from + 1 < FEWEST_POINTS) {
             return List.of();
         }
-        double[][] bends =
-                traces.stream().map(trace -> bends(trace, from, to)).toArray(double[][]::new);
+        double[][] bends = traces.stream().map(trace -> bends(trace, from, to)).toArray(double[][]::new);
         double[] roughness = roughness(bends);
         double usual = new Median().evaluate(roughness);
         return IntStream.range(0, roughness.length)
@@ -62,7 +63,10 @@ final class ShapeCheck {
 
     private static double[] roughness(double[][] bends) {
         double[] usual = IntStream.range(0, bends[0].length)
-                .mapToDouble(i -> new Median().evaluate(Arrays.stream(bends).mapToDouble(bend -> bend[i]).toArray()))
+                .mapToDouble(i -> new Median()
+                        .evaluate(Arrays.stream(bends)
+                                .mapToDouble(bend -> bend[i])
+                                .toArray()))
                 .toArray();
         return Arrays.stream(bends)
                 .mapToDouble(bend -> Math.sqrt(IntStream.range(0, bend.length)

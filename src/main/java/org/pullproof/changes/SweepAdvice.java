@@ -67,16 +67,13 @@ record SweepAdvice(SweepFit fit, List<Level> levels, boolean timing, double reso
         }
         double least = timing ? TIGHTEST : 0;
         return fit.interval()
-                .map(of -> new SweepFit.Interval(
-                        Math.min(of.low(), best() - least), Math.max(of.high(), best() + least)));
+                .map(of ->
+                        new SweepFit.Interval(Math.min(of.low(), best() - least), Math.max(of.high(), best() + least)));
     }
 
     /** The lowest level that knocked. */
     OptionalDouble knock() {
-        return levels.stream()
-                .filter(Level::knocked)
-                .mapToDouble(Level::value)
-                .findFirst();
+        return levels.stream().filter(Level::knocked).mapToDouble(Level::value).findFirst();
     }
 
     private boolean closed(double level) {
@@ -89,7 +86,8 @@ record SweepAdvice(SweepFit fit, List<Level> levels, boolean timing, double reso
                 ? candidates().filter(level -> fit.at(level) >= fit.at(best()) - AS_GOOD)
                 : tested().sorted(Comparator.comparingDouble(level -> Math.abs(level - best())))
                         .mapToDouble(Double::doubleValue);
-        OptionalDouble found = offered.filter(level -> !closed(level) && !knockedAt(level)).findFirst();
+        OptionalDouble found =
+                offered.filter(level -> !closed(level) && !knockedAt(level)).findFirst();
         return found.isPresent() ? found : highestOpen();
     }
 

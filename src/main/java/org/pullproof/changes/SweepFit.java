@@ -40,8 +40,7 @@ final class SweepFit {
             columns[i] = powers(x[i]);
         }
         double weight = prior.scatter() / TIMING_CURVATURE_SD;
-        List<PriorRow> assumed =
-                timing ? List.of(PriorRow.on(BEND, 3, weight, weight * TIMING_CURVATURE)) : List.of();
+        List<PriorRow> assumed = timing ? List.of(PriorRow.on(BEND, 3, weight, weight * TIMING_CURVATURE)) : List.of();
         this.fit = ChangeFit.of(new Design(pulls, prior, columns, assumed));
     }
 

@@ -47,7 +47,9 @@ record SweepGroup(String factor, Unit unit, List<Setup> setups) {
         for (Setup setup : setups) {
             if (setup.levels().containsKey(factor)) {
                 List<Object> rest = List.of(
-                        level(setup, factor).dimension(), others(setup, factor), behind(setup, factor, setups, changes));
+                        level(setup, factor).dimension(),
+                        others(setup, factor),
+                        behind(setup, factor, setups, changes));
                 alike.computeIfAbsent(rest, key -> new ArrayList<>()).add(setup);
             }
         }
@@ -68,9 +70,8 @@ record SweepGroup(String factor, Unit unit, List<Setup> setups) {
         Optional<String> from = Comparison.madeBy(setup.id(), made, changes).map(Change::from);
         Optional<Setup> parent = from.flatMap(
                 id -> setups.stream().filter(other -> other.id().equals(id)).findFirst());
-        return parent.flatMap(other -> other.levels().containsKey(factor)
-                ? behind(other, factor, setups, changes)
-                : Optional.of(other.id()));
+        return parent.flatMap(other ->
+                other.levels().containsKey(factor) ? behind(other, factor, setups, changes) : Optional.of(other.id()));
     }
 
     private static Quantity level(Setup setup, String factor) {
@@ -106,7 +107,9 @@ record SweepGroup(String factor, Unit unit, List<Setup> setups) {
     /** Whether this is spark timing, whose curvature is known beforehand and whose lesser advance is the safer one. */
     boolean isTiming() {
         String name = factor.toLowerCase(Locale.ROOT);
-        boolean spark = name.contains("timing") || name.contains("advance") || name.contains("spark")
+        boolean spark = name.contains("timing")
+                || name.contains("advance")
+                || name.contains("spark")
                 || name.contains("ignition");
         return unit == Unit.DEGREE && spark && !name.contains("cam") && !name.contains("inj");
     }

@@ -66,6 +66,8 @@ final class SweepWords {
         String number = Figures.number(value, places);
         return group.unit() == Unit.ONE
                 ? number
-                : group.unit() == Unit.DEGREE ? number + "°" : number + Figures.NO_BREAK_SPACE + group.unit().symbol();
+                : group.unit() == Unit.DEGREE
+                        ? number + "°"
+                        : number + Figures.NO_BREAK_SPACE + group.unit().symbol();
     }
 }

@@ -83,9 +83,8 @@ final class Sweeps {
                         group.level(setup),
                         IntStream.range(0, pulls.size())
                                 .filter(i -> pulls.get(i).setup().equals(setup.id()))
-                                .mapToObj(i -> Estimate.percent(observed.get(i).y()
-                                        - fit.fit().driftAt(observed.get(i))
-                                        - top))
+                                .mapToObj(i -> Estimate.percent(
+                                        observed.get(i).y() - fit.fit().driftAt(observed.get(i)) - top))
                                 .toList(),
                         pulls.stream()
                                 .filter(entry -> entry.setup().equals(setup.id()))

@@ -143,8 +143,8 @@ final class Arguments {
         @Override
         public RotatingPart convert(String text) {
             return RotatingPart.named(text)
-                    .orElseThrow(() -> new TypeConversionException("\"" + text
-                            + "\" is no rotating part: write one of " + String.join(", ", RotatingPart.keys()) + "."));
+                    .orElseThrow(() -> new TypeConversionException("\"" + text + "\" is no rotating part: write one of "
+                            + String.join(", ", RotatingPart.keys()) + "."));
         }
     }
 

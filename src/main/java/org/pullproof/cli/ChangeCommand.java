@@ -104,7 +104,11 @@ final class ChangeCommand implements Callable<Integer> {
         if (output.json()) {
             output.print(new Json()
                     .put("presentSetup", now.present().name())
-                    .put("changes", now.changes().stream().map(change -> json(now, change)).toList()));
+                    .put(
+                            "changes",
+                            now.changes().stream()
+                                    .map(change -> json(now, change))
+                                    .toList()));
         } else {
             output.print("The engine is in " + now.present().name() + " now.");
             now.changes().stream()
@@ -115,7 +119,8 @@ final class ChangeCommand implements Callable<Integer> {
     }
 
     private static String words(Session now, Change change) {
-        String cost = change.cost().map(Figures::money).map(money -> ", " + money).orElse("");
+        String cost =
+                change.cost().map(Figures::money).map(money -> ", " + money).orElse("");
         String parts = change.rotating().isEmpty() ? "" : ", touched " + change.rotating();
         return "Made from " + name(now, change.from()) + ": " + change.what() + cost + parts + ".";
     }
@@ -127,7 +132,9 @@ final class ChangeCommand implements Callable<Integer> {
                 .put("what", change.what())
                 .put("time", change.time().toString())
                 .put("cost", change.cost())
-                .put("touches", change.rotating().stream().map(part -> part.key()).toList());
+                .put(
+                        "touches",
+                        change.rotating().stream().map(part -> part.key()).toList());
     }
 
     private static String name(Session session, String id) {

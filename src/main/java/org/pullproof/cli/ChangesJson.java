@@ -60,10 +60,12 @@ final class ChangesJson {
                 .put("holdsForAll", change.holdsForAll())
                 .put("pullsToSettle", change.settling().pulls())
                 .put("hingesOn", change.settling().hingesOn())
-                .put("regions", change.curve().stream()
-                        .flatMap(curve -> curve.regions().stream())
-                        .map(ChangesJson::of)
-                        .toList())
+                .put(
+                        "regions",
+                        change.curve().stream()
+                                .flatMap(curve -> curve.regions().stream())
+                                .map(ChangesJson::of)
+                                .toList())
                 .put("sentence", change.sentence());
     }
 

@@ -23,7 +23,8 @@ import picocli.CommandLine.Spec;
 /** Plans the pulls of a day. */
 @Command(
         name = "plan",
-        description = "Plans the pulls of a day for a gain that is to be seen, or tells what an order of pulls can see.",
+        description =
+                "Plans the pulls of a day for a gain that is to be seen, or tells what an order of pulls can see.",
         footer = {
             "",
             "The order names each visit of a setup once; A is the base. The gain seen is",
@@ -36,7 +37,10 @@ final class PlanCommand implements Callable<Integer> {
     private final Toolbox tools;
     private final PlanPulls planPulls = new PlanPulls();
 
-    @Parameters(arity = "0..1", paramLabel = "SESSION", description = "The session whose scatter is used; without it 0.6 %%.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "SESSION",
+            description = "The session whose scatter is used; without it 0.6 %%.")
     private Optional<Path> session = Optional.empty();
 
     @Option(
@@ -92,8 +96,8 @@ final class PlanCommand implements Callable<Integer> {
 
     private void requireOneQuestion() {
         boolean forGain = gain.isPresent() && order.isEmpty() && pulls.isEmpty();
-        boolean ofOrder = order.isPresent() && pulls.isPresent() && gain.isEmpty() && settings.isEmpty()
-                && minutes.isEmpty();
+        boolean ofOrder =
+                order.isPresent() && pulls.isPresent() && gain.isEmpty() && settings.isEmpty() && minutes.isEmpty();
         if (!forGain && !ofOrder) {
             throw new ParameterException(
                     spec.commandLine(),
@@ -109,7 +113,10 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private List<String> visits() {
-        return Arrays.stream(order.orElseThrow().split(",", -1)).map(String::strip).filter(name -> !name.isEmpty()).toList();
+        return Arrays.stream(order.orElseThrow().split(",", -1))
+                .map(String::strip)
+                .filter(name -> !name.isEmpty())
+                .toList();
     }
 
     private double scatterPercent() throws Exception {

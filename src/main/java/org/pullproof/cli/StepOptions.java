@@ -30,6 +30,8 @@ final class StepOptions {
 
     Amendment amendment() {
         return new Amendment(
-                what, cost.map(Optional::of), touches.isEmpty() ? Optional.empty() : Optional.of(new LinkedHashSet<>(touches)));
+                what,
+                cost.map(Optional::of),
+                touches.isEmpty() ? Optional.empty() : Optional.of(new LinkedHashSet<>(touches)));
     }
 }

@@ -36,10 +36,11 @@ public final class BandChart {
                 .flatMapToDouble(point -> DoubleStream.of(point.low(), point.high(), 0))
                 .toArray();
         this.ticks = Ticks.covering(
-                DoubleStream.of(values).min().orElse(-1), DoubleStream.of(values).max().orElse(1), MOST_TICKS);
+                DoubleStream.of(values).min().orElse(-1),
+                DoubleStream.of(values).max().orElse(1),
+                MOST_TICKS);
         int last = band.points().size() - 1;
-        this.rpm = new Scale(
-                band.points().get(0).rpm(), band.points().get(last).rpm(), LEFT, width - RIGHT);
+        this.rpm = new Scale(band.points().get(0).rpm(), band.points().get(last).rpm(), LEFT, width - RIGHT);
         this.y = new Scale(ticks.low(), ticks.high(), height - BOTTOM, TOP);
     }
 
@@ -55,12 +56,7 @@ public final class BandChart {
         speeds();
         band.regions().forEach(this::region);
         if (band.regions().isEmpty()) {
-            pen.text(
-                    "at no speed alone",
-                    (LEFT + width - RIGHT) / 2,
-                    height - 8,
-                    Anchor.MIDDLE,
-                    Lettering.SECOND);
+            pen.text("at no speed alone", (LEFT + width - RIGHT) / 2, height - 8, Anchor.MIDDLE, Lettering.SECOND);
         }
         return pen.picture(width, height, "Difference over engine speed, percent, with its 90 % band");
     }

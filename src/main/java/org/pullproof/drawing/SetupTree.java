@@ -87,7 +87,8 @@ public final class SetupTree {
         return ledger.changes().stream()
                 .filter(judged -> judged.recorded() && judged.to().equals(setup.id()))
                 .findFirst()
-                .map(judged -> (follows ? "; " : "") + figure(judged) + ", " + judged.call().words())
+                .map(judged -> (follows ? "; " : "") + figure(judged) + ", "
+                        + judged.call().words())
                 .orElse("");
     }
 

@@ -41,7 +41,9 @@ public final class SweepChart {
         this.height = height;
         double[] values = values().toArray();
         this.ticks = Ticks.covering(
-                DoubleStream.of(values).min().orElse(-1), DoubleStream.of(values).max().orElse(0.5), MOST_TICKS);
+                DoubleStream.of(values).min().orElse(-1),
+                DoubleStream.of(values).max().orElse(0.5),
+                MOST_TICKS);
         double first = sweep.levels().get(0).value();
         double last = sweep.levels().get(sweep.levels().size() - 1).value();
         double margin = (last - first) * 0.12;
@@ -51,9 +53,7 @@ public final class SweepChart {
 
     private DoubleStream values() {
         return DoubleStream.concat(
-                sweep.levels().stream()
-                        .flatMap(level -> level.pulls().stream())
-                        .mapToDouble(Double::doubleValue),
+                sweep.levels().stream().flatMap(level -> level.pulls().stream()).mapToDouble(Double::doubleValue),
                 sweep.response().stream().mapToDouble(Response::percent));
     }
 
@@ -71,7 +71,10 @@ public final class SweepChart {
         use();
         best();
         asGood();
-        return pen.picture(width, height, sweep.factor() + " swept: power in percent of the top of the curve. " + sweep.sentence());
+        return pen.picture(
+                width,
+                height,
+                sweep.factor() + " swept: power in percent of the top of the curve. " + sweep.sentence());
     }
 
     private void ground() {
@@ -96,7 +99,12 @@ public final class SweepChart {
                 hatch(start, from, until);
             }
             pen.line(from, TOP, from, height - BOTTOM, Stroke.of(Ink.RED, 1.2));
-            pen.text("knock", from + 4, TOP + 12, Anchor.START, Lettering.STRONG.in(Ink.RED).onHalo());
+            pen.text(
+                    "knock",
+                    from + 4,
+                    TOP + 12,
+                    Anchor.START,
+                    Lettering.STRONG.in(Ink.RED).onHalo());
         });
     }
 
@@ -132,12 +140,7 @@ public final class SweepChart {
         int count = level.pulls().size();
         for (int i = 0; i < count; i++) {
             double beside = (i - (count - 1) / 2.0) * 5;
-            pen.ring(
-                    x.of(level.value()) + beside,
-                    y.of(level.pulls().get(i)),
-                    3.2,
-                    Stroke.of(Ink.INK, 1.2),
-                    Ink.SHEET);
+            pen.ring(x.of(level.value()) + beside, y.of(level.pulls().get(i)), 3.2, Stroke.of(Ink.INK, 1.2), Ink.SHEET);
         }
     }
 
@@ -170,7 +173,9 @@ public final class SweepChart {
         double line = TOP - 14;
         Stroke thick = Stroke.of(Ink.INK, 2);
         Stroke end = Stroke.of(Ink.INK, 1.4);
-        pen.line(low, line, high, line, thick).line(low, line - 5, low, line + 5, end).line(high, line - 5, high, line + 5, end);
+        pen.line(low, line, high, line, thick)
+                .line(low, line - 5, low, line + 5, end)
+                .line(high, line - 5, high, line + 5, end);
         pen.disc(x.within(sweep.best()), line, 4, Ink.INK);
         String words = "best " + figure(sweep.best(), 1);
         boolean room = low - 8 - as.widthOf(words) > 0;
@@ -178,9 +183,8 @@ public final class SweepChart {
     }
 
     private void asGood() {
-        List<Response> good = sweep.response().stream()
-                .filter(at -> at.percent() >= AS_GOOD)
-                .toList();
+        List<Response> good =
+                sweep.response().stream().filter(at -> at.percent() >= AS_GOOD).toList();
         if (good.size() > 1) {
             double from = good.get(0).value();
             double to = good.get(good.size() - 1).value();

@@ -75,12 +75,13 @@ public final class DynoAssessor {
                         .filter(each -> each.pull().excluded().isEmpty())
                         .map(Made::trace)
                         .toList()));
+        WeatherFlags weather = new WeatherFlags(told.elevation());
         PullFlags flags = new PullFlags(
                 made,
                 made.stream().map(each -> name(setups, each.pull())).toList(),
                 new PullFlags.Band(band, told.band().isPresent()),
                 standard,
-                new WeatherFlags(told.elevation()),
+                weather,
                 limits,
                 figures);
         List<PullFindings> pulls = made.stream()
@@ -143,8 +144,7 @@ public final class DynoAssessor {
 
     private PullFindings findings(Made made, String name, Standard standard, Optional<RpmRange> band, PullFlags flags) {
         Trace trace = made.trace();
-        Optional<Factor> factor =
-                made.unanswered() ? Optional.empty() : factor(made.pull(), made.air(), standard);
+        Optional<Factor> factor = made.unanswered() ? Optional.empty() : factor(made.pull(), made.air(), standard);
         int peak = trace.peak();
         return new PullFindings(
                 made.pull(),

@@ -31,7 +31,14 @@ final class PullFlags {
     /**
      * @param names of the pulls, one each
      */
-    PullFlags(List<Made> all, List<String> names, Band band, Standard standard, WeatherFlags weather, PullLimits limits, Figures figures) {
+    PullFlags(
+            List<Made> all,
+            List<String> names,
+            Band band,
+            Standard standard,
+            WeatherFlags weather,
+            PullLimits limits,
+            Figures figures) {
         this.company = new Company(IntStream.range(0, all.size())
                 .mapToObj(i -> Judged.of(all.get(i), names.get(i), band.range()))
                 .toList());

@@ -210,7 +210,24 @@ final class Situations {
 
     Situations judged(String from, String to, Call call) {
         changes.add(new JudgedChange(
-                from + " → " + to, from, to, true, Optional.empty(), 100, 101, 1, 0, 2, 1, 0, 2, call, true, Settling.DONE, Optional.empty(), ""));
+                from + " → " + to,
+                from,
+                to,
+                true,
+                Optional.empty(),
+                100,
+                101,
+                1,
+                0,
+                2,
+                1,
+                0,
+                2,
+                call,
+                true,
+                Settling.DONE,
+                Optional.empty(),
+                ""));
         return this;
     }
 
@@ -235,7 +252,9 @@ final class Situations {
                         changes,
                         List.of(),
                         Optional.empty(),
-                        List.of(), List.of(), Map.of()));
+                        List.of(),
+                        List.of(),
+                        Map.of()));
     }
 
     private HealthFindings health() {

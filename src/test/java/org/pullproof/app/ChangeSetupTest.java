@@ -36,7 +36,8 @@ class ChangeSetupTest {
     void aNameNotKnownYetMakesASetupReachedFromThePresentOne() {
         Session next = to(begun, "base");
         assertThat(next.presentSetup()).isEqualTo("base");
-        assertThat(next.changes()).containsExactly(new Change("as-found", "base", "base", NOON, Optional.empty(), Set.of()));
+        assertThat(next.changes())
+                .containsExactly(new Change("as-found", "base", "base", NOON, Optional.empty(), Set.of()));
     }
 
     @Test
@@ -55,9 +56,11 @@ class ChangeSetupTest {
     @Test
     void whatWasDoneAndItsCostAreKept() {
         Optional<Money> cost = Optional.of(Money.parse("29USD"));
-        ChangeSetup.Wanted wanted = new ChangeSetup.Wanted("filter", "open filter", Map.of(), cost, NOON, Set.of(RotatingPart.CLUTCH));
+        ChangeSetup.Wanted wanted =
+                new ChangeSetup.Wanted("filter", "open filter", Map.of(), cost, NOON, Set.of(RotatingPart.CLUTCH));
         assertThat(ChangeSetup.applied(begun, wanted).changes())
-                .containsExactly(new Change("as-found", "filter", "open filter", NOON, cost, Set.of(RotatingPart.CLUTCH)));
+                .containsExactly(
+                        new Change("as-found", "filter", "open filter", NOON, cost, Set.of(RotatingPart.CLUTCH)));
     }
 
     @Test

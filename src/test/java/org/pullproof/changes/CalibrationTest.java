@@ -24,8 +24,10 @@ class CalibrationTest {
 
     @Test
     void onlyPullsThatAPersonSetApartCalibrate() {
-        List<PullFindings> counted = new Pulls().on("A", 100, 101, 99, 100, 101, 99).list();
-        assertThat(Calibration.of(counted, Basis.CORRECTED, Prior.OF_THIS_PROJECT)).isEqualTo(Prior.OF_THIS_PROJECT);
+        List<PullFindings> counted =
+                new Pulls().on("A", 100, 101, 99, 100, 101, 99).list();
+        assertThat(Calibration.of(counted, Basis.CORRECTED, Prior.OF_THIS_PROJECT))
+                .isEqualTo(Prior.OF_THIS_PROJECT);
     }
 
     @Test

@@ -159,7 +159,8 @@ class ChangeFitTest {
         Observation last = new Observation(0, 10, 9, setting, 0);
         more.add(new Observation(0, 10, 9, setting, expected(before, last)));
         ChangeFit after = ChangeFit.of(more, Prior.OF_THIS_PROJECT);
-        assertThat(after.compare(1, 0).halfWidth()).isLessThan(before.compare(1, 0).halfWidth());
+        assertThat(after.compare(1, 0).halfWidth())
+                .isLessThan(before.compare(1, 0).halfWidth());
     }
 
     private static double expected(ChangeFit fit, Observation pull) {

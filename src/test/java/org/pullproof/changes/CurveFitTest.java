@@ -21,7 +21,8 @@ class CurveFitTest {
     @Test
     void lengthsAndTheCriticalFactorAgreeWithR() {
         CurveFit fit = curves();
-        assertThat(fit.measuredLength()).isCloseTo(EXPECTED.number("value", "key", "kappa_hat", "rpm", ""), within(PRINTED));
+        assertThat(fit.measuredLength())
+                .isCloseTo(EXPECTED.number("value", "key", "kappa_hat", "rpm", ""), within(PRINTED));
         assertThat(fit.assumedLength()).isCloseTo(EXPECTED.number("value", "key", "kappa", "rpm", ""), within(PRINTED));
         assertThat(fit.critical()).isCloseTo(EXPECTED.number("value", "key", "c90", "rpm", ""), within(PRINTED));
     }
@@ -64,8 +65,7 @@ class CurveFitTest {
     void onePullEachHasNoMeasuredLength() {
         List<Observation> pulls = List.of(new Observation(0, 1, 0, 0, 460), new Observation(0, 2, 1, 1, 463));
         double[][] curves = {{460, 461, 462}, {463, 464, 466}};
-        CurveFit fit =
-                new CurveFit(ChangeFit.of(pulls, Prior.OF_THIS_PROJECT), new int[] {2000, 2200, 2400}, curves);
+        CurveFit fit = new CurveFit(ChangeFit.of(pulls, Prior.OF_THIS_PROJECT), new int[] {2000, 2200, 2400}, curves);
         assertThat(fit.measuredLength()).isLessThan(1e-6);
         assertThat(fit.assumedLength()).isCloseTo(400 / 500.0, within(1e-6));
     }

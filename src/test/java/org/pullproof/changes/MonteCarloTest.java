@@ -109,8 +109,7 @@ class MonteCarloTest {
             double[] apart = drawn.pulls().subList(0, 6).stream()
                     .mapToDouble(Observation::y)
                     .toArray();
-            ChangeFit fit = ChangeFit.of(
-                    drawn.pulls().subList(6, 12), Calibration.after(apart, Prior.OF_THIS_PROJECT));
+            ChangeFit fit = ChangeFit.of(drawn.pulls().subList(6, 12), Calibration.after(apart, Prior.OF_THIS_PROJECT));
             for (int setting = 1; setting < drawn.levels().length; setting++) {
                 double truth = drawn.levels()[setting] - drawn.levels()[setting - 1];
                 Estimate found = fit.compare(setting, setting - 1);
@@ -209,7 +208,9 @@ class MonteCarloTest {
     }
 
     private static String printed(List<Double> values) {
-        return values.stream().map(value -> String.format(Locale.ROOT, "%.1f", value)).collect(Collectors.joining("/"));
+        return values.stream()
+                .map(value -> String.format(Locale.ROOT, "%.1f", value))
+                .collect(Collectors.joining("/"));
     }
 
     private static void print(
@@ -236,7 +237,6 @@ class MonteCarloTest {
                 missedOut,
                 printed(cells.stream().map(Tally::covered).toList()),
                 covered);
-        Files.writeString(
-                PRINTED, line, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+        Files.writeString(PRINTED, line, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
     }
 }

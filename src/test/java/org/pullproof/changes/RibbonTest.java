@@ -38,6 +38,8 @@ class RibbonTest {
                 List.of(),
                 List.of(),
                 Optional.empty(),
-                List.of(), List.of(), Map.of());
+                List.of(),
+                List.of(),
+                Map.of());
     }
 }

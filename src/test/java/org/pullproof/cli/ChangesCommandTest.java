@@ -16,9 +16,7 @@ class ChangesCommandTest {
     /** The invented timing sweep: total degrees and hp in the order of the pulls. */
     private static final int[] DEGREES = {32, 26, 35, 29, 38, 32, 29, 35, 26, 38, 32};
 
-    private static final double[] HP = {
-        222.4, 215.6, 222.5, 218.5, 218.3, 221.0, 220.1, 221.2, 214.0, 219.9, 221.3
-    };
+    private static final double[] HP = {222.4, 215.6, 222.5, 218.5, 218.3, 221.0, 220.1, 221.2, 214.0, 219.9, 221.3};
     private static final double KW_PER_HP = 0.74569987;
 
     @TempDir
@@ -138,8 +136,14 @@ class ChangesCommandTest {
         car.pull("B", 101.25, 101.2, 101.3, 101.22);
         car.pull("A", 100, 100.1, 100.05);
         JsonNode pulls = car.json("pulls");
-        assertThat(pulls.at("/pulls/4/flags/0").asText()).contains("B-1").contains("B-2").contains("do a third");
-        assertThat(pulls.at("/pulls/5/flags/0").asText()).contains("B-1").contains("B-2").contains("do a third");
+        assertThat(pulls.at("/pulls/4/flags/0").asText())
+                .contains("B-1")
+                .contains("B-2")
+                .contains("do a third");
+        assertThat(pulls.at("/pulls/5/flags/0").asText())
+                .contains("B-1")
+                .contains("B-2")
+                .contains("do a third");
     }
 
     @Test
@@ -177,7 +181,9 @@ class ChangesCommandTest {
         JsonNode change = car.json("changes").at("/changes/0");
         assertThat(change.get("call").asText()).isEqualTo("no-call");
         assertThat(change.get("pullsToSettle").asInt()).isBetween(2, 16);
-        assertThat(change.get("sentence").asText()).contains("make them all, then read").contains("One more pull on A");
+        assertThat(change.get("sentence").asText())
+                .contains("make them all, then read")
+                .contains("One more pull on A");
     }
 
     @Test

@@ -37,7 +37,9 @@ class PlanCommandTest {
     @Test
     void whatTheTimeDoesNotAllowIsSaidWithTheMostThatItDoes() {
         String words = pullproof.run("plan", "--gain", "0.5%", "--minutes", 30).out();
-        assertThat(words).startsWith("A gain of 0.5\u00a0% cannot be seen in that time.").contains("sees a gain of");
+        assertThat(words)
+                .startsWith("A gain of 0.5\u00a0% cannot be seen in that time.")
+                .contains("sees a gain of");
     }
 
     @Test

@@ -46,7 +46,8 @@ final class PullFolder {
         Path made = Files.writeString(folder.resolve("pull-" + ++pulls + ".csv"), file);
         String time = String.format(Locale.ROOT, "2026-06-14T%02d:%02d", 13 + pulls / 20, 3 * (pulls % 20));
         Object[] first = {"add-pulls", car(), made, "--setup", setup, "--at", time};
-        CommandHarness.Outcome outcome = pullproof.run(Stream.of(first, told).flatMap(Stream::of).toArray());
+        CommandHarness.Outcome outcome =
+                pullproof.run(Stream.of(first, told).flatMap(Stream::of).toArray());
         assertThat(outcome.status()).as(outcome.err()).isZero();
     }
 

@@ -42,7 +42,8 @@ class ChangeChartsTest {
     void everyPullOfASweepIsARing() {
         Picture chart = new Picture(SweepChart.of(sweep(OptionalDouble.of(32.5)), 390, 240));
 
-        assertThat(chart.all(Shape.Circle.class).stream().filter(circle -> circle.radius() == 3.2)).hasSize(10);
+        assertThat(chart.all(Shape.Circle.class).stream().filter(circle -> circle.radius() == 3.2))
+                .hasSize(10);
     }
 
     @Test
@@ -69,7 +70,9 @@ class ChangeChartsTest {
                 nothingJudged(),
                 390));
 
-        assertThat(tree.text("timing").x()).isEqualTo(tree.text("jets").x()).isGreaterThan(tree.text("base").x());
+        assertThat(tree.text("timing").x())
+                .isEqualTo(tree.text("jets").x())
+                .isGreaterThan(tree.text("base").x());
         assertThat(tree.words()).contains("the engine is in it now");
         tree.hasNothingOutside();
     }
@@ -80,8 +83,8 @@ class ChangeChartsTest {
                         "t" + degrees, degrees, List.of(percent(degrees) - 0.2, percent(degrees) + 0.2), degrees == 38))
                 .toList();
         List<Response> response = IntStream.rangeClosed(26, 38)
-                .mapToObj(degrees -> new Response(
-                        degrees, percent(degrees), percent(degrees) - 0.3, percent(degrees) + 0.3))
+                .mapToObj(degrees ->
+                        new Response(degrees, percent(degrees), percent(degrees) - 0.3, percent(degrees) + 0.3))
                 .toList();
         return new Sweep(
                 "timing",

@@ -125,7 +125,9 @@ class StripsTest {
                 List.of(),
                 List.of(),
                 Optional.empty(),
-                residuals, List.of(), Map.of());
+                residuals,
+                List.of(),
+                Map.of());
     }
 
     private static Circle dot(IntervalStrip strips, JudgedChange change) {
@@ -159,7 +161,9 @@ class StripsTest {
                 1,
                 3,
                 call,
-                true, Settling.DONE, Optional.empty(),
+                true,
+                Settling.DONE,
+                Optional.empty(),
                 "a sentence");
     }
 }

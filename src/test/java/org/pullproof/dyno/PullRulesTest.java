@@ -68,6 +68,7 @@ class PullRulesTest {
                 number,
                 new PullFile("p", "p", String.format("%064x", number)),
                 NINE.plusMinutes(5L * number),
+                Optional.empty(),
                 how,
                 Optional.empty(),
                 Optional.empty());
@@ -86,10 +87,7 @@ class PullRulesTest {
     private List<PullFindings> findings(Standard standard) {
         return new DynoAssessor(new Correction(), new PullLimitsFile().read())
                 .assess(
-                        List.of(new DynoDay(
-                                LocalDate.of(2026, 6, 14),
-                                AIR,
-                                pulls)),
+                        List.of(new DynoDay(LocalDate.of(2026, 6, 14), AIR, pulls)),
                         List.of(Setup.named("base", "base")),
                         traces,
                         standard,

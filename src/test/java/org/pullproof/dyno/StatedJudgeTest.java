@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.pullproof.dyno.StatedFinding.Call;
+import org.pullproof.files.PullLimitsFile;
 import org.pullproof.units.Figures;
 import org.pullproof.units.UnitSystem;
 import org.pullproof.weather.AirReading;
@@ -107,7 +108,7 @@ class StatedJudgeTest {
         for (double each : hp) {
             day.pull("base", "13:45", each * HP);
         }
-        return new DynoAssessor(new Correction())
+        return new DynoAssessor(new Correction(), new PullLimitsFile().read())
                 .assess(
                         day.days(),
                         List.of(),

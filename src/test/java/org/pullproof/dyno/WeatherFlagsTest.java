@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.pullproof.files.PullLimitsFile;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Unit;
@@ -106,7 +107,7 @@ class WeatherFlagsTest {
                 new PullFile("p.csv", "p.csv", "0".repeat(64)),
                 LocalDateTime.parse("2026-01-02T08:00"),
                 Optional.of(LocalDateTime.parse("2026-06-14T18:00")),
-                List.of(),
+                HowRead.by(List.of()),
                 Optional.empty(),
                 Optional.empty());
         List<DynoDay> days = List.of(
@@ -133,7 +134,7 @@ class WeatherFlagsTest {
     }
 
     private static DynoFindings found(List<DynoDay> days, Map<String, Trace> traces, Optional<Quantity> elevation) {
-        return new DynoAssessor(new Correction())
+        return new DynoAssessor(new Correction(), new PullLimitsFile().read())
                 .assess(
                         days,
                         List.of(),

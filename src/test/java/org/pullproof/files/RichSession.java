@@ -13,6 +13,7 @@ import org.pullproof.changes.Change;
 import org.pullproof.changes.RotatingPart;
 import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.dyno.DynoDay;
+import org.pullproof.dyno.HowRead;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFile;
 import org.pullproof.dyno.Role;
@@ -163,7 +164,13 @@ final class RichSession {
         return List.of(
                 new Change("as-found", "timing-32", "4° more", NOON, Optional.of(Money.parse("12.50EUR")), Set.of()),
                 new Change("timing-32", "as-found", "back", NOON, Optional.empty(), Set.of()),
-                new Change("as-found", "timing-32", "again", ODD_TIME, Optional.empty(), Set.of(RotatingPart.FLYWHEEL, RotatingPart.GEAR)));
+                new Change(
+                        "as-found",
+                        "timing-32",
+                        "again",
+                        ODD_TIME,
+                        Optional.empty(),
+                        Set.of(RotatingPart.FLYWHEEL, RotatingPart.GEAR)));
     }
 
     private static DynoDay day() {
@@ -180,7 +187,7 @@ final class RichSession {
                                 file,
                                 ODD_TIME,
                                 Optional.of(NOON.plusDays(1)),
-                                List.of(),
+                                HowRead.by(List.of()),
                                 Optional.of(Standard.SAE_J607),
                                 Optional.of("throttle not fully open"))));
     }

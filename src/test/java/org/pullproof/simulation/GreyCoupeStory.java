@@ -93,7 +93,8 @@ final class GreyCoupeStory {
     }
 
     private void changed(String setup, String what, double dollars, LocalDateTime time) {
-        session.change(new ChangeSetup.Wanted(setup, what, Map.of(), Optional.of(Money.of(dollars, "USD")), time, Set.of()));
+        session.change(
+                new ChangeSetup.Wanted(setup, what, Map.of(), Optional.of(Money.of(dollars, "USD")), time, Set.of()));
     }
 
     private void firstDay() {

@@ -144,7 +144,9 @@ public final class GreyCoupe {
                         List.of(),
                         List.of(),
                         Optional.empty(),
-                        List.of(), List.of(), Map.of()),
+                        List.of(),
+                        List.of(),
+                        Map.of()),
                 new WorthFindings(
                         new Sentence("**Not yet to be said.**"),
                         "USD",
@@ -387,8 +389,20 @@ public final class GreyCoupe {
 
     private static List<Change> steps() {
         return List.of(
-                new Change("base", "timing-32", "Total timing 26° → 32°", PULLED, Optional.of(Money.of(20, "USD")), Set.of()),
-                new Change("timing-32", "jets", "Main jets two sizes up", PULLED.plusMinutes(40), Optional.empty(), Set.of()));
+                new Change(
+                        "base",
+                        "timing-32",
+                        "Total timing 26° → 32°",
+                        PULLED,
+                        Optional.of(Money.of(20, "USD")),
+                        Set.of()),
+                new Change(
+                        "timing-32",
+                        "jets",
+                        "Main jets two sizes up",
+                        PULLED.plusMinutes(40),
+                        Optional.empty(),
+                        Set.of()));
     }
 
     private static AirReading air() {
@@ -484,7 +498,9 @@ public final class GreyCoupe {
                 3.3,
                 6.0,
                 Call.GAIN,
-                true, Settling.DONE, Optional.empty(),
+                true,
+                Settling.DONE,
+                Optional.empty(),
                 "Between +2.2 and +4.0 %. +6.2 hp at the wheels (+4.4 to +8.0), SAE J1349. Holds allowing for all two changes tried.");
         JudgedChange jets = new JudgedChange(
                 "timing 32° → jets up",
@@ -501,7 +517,9 @@ public final class GreyCoupe {
                 -3.9,
                 -0.5,
                 Call.LOSS,
-                false, Settling.DONE, Optional.empty(),
+                false,
+                Settling.DONE,
+                Optional.empty(),
                 "Between −2.5 and −0.3 %. −2.9 hp at the wheels (−5.2 to −0.6), SAE J1349.");
         return new ChangeLedger(
                 new Sentence("**Timing at 32°**, +3.1 % (+2.2 to +4.0)."),
@@ -519,7 +537,9 @@ public final class GreyCoupe {
                         Call.NO_CALL,
                         "No pull of duct fitted counts yet.")),
                 Optional.empty(),
-                List.of(new ChangeLedger.Residual("base-1", "base", 0.2, 0)), List.of(), Map.of());
+                List.of(new ChangeLedger.Residual("base-1", "base", 0.2, 0)),
+                List.of(),
+                Map.of());
     }
 
     private static Option headWork() {

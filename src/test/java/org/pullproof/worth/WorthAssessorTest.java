@@ -253,7 +253,9 @@ class WorthAssessorTest {
                 lowHp * HP,
                 highHp * HP,
                 call,
-                true, Settling.DONE, Optional.empty(),
+                true,
+                Settling.DONE,
+                Optional.empty(),
                 "");
     }
 
@@ -302,6 +304,8 @@ class WorthAssessorTest {
                 judged,
                 List.of(),
                 Optional.empty(),
-                List.of(), List.of(), Map.of());
+                List.of(),
+                List.of(),
+                Map.of());
     }
 }

@@ -38,7 +38,8 @@ final class ChangeDetail extends VBox {
         touched.field().setPromptText("flywheel, gear …");
         touched.field().setPrefColumnCount(11);
         what.onTaken(words -> amend(new Amendment(Optional.of(words), Optional.empty(), Optional.empty())));
-        cost.onTaken(money -> amend(new Amendment(Optional.empty(), Optional.of(Optional.of(money)), Optional.empty())));
+        cost.onTaken(
+                money -> amend(new Amendment(Optional.empty(), Optional.of(Optional.of(money)), Optional.empty())));
         cost.onForgotten(() -> amend(new Amendment(Optional.empty(), Optional.of(Optional.empty()), Optional.empty())));
         touched.onTaken(parts -> amend(new Amendment(Optional.empty(), Optional.empty(), Optional.of(parts))));
         touched.onForgotten(() -> amend(new Amendment(Optional.empty(), Optional.empty(), Optional.of(Set.of()))));

@@ -56,8 +56,11 @@ final class ChangeForm extends VBox {
         change.setOnAction(pressed -> change());
         Cautions care = new Cautions();
         care.show(cautions);
-                HBox first = new HBox(
-                8, labelled("Setup after the change", setup), labelled("Level, if numeric", level), labelled("Cost", cost));
+        HBox first = new HBox(
+                8,
+                labelled("Setup after the change", setup),
+                labelled("Level, if numeric", level),
+                labelled("Cost", cost));
         getChildren().setAll(present, first, labelled("What is done", what), change, care);
     }
 

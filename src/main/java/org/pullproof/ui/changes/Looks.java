@@ -32,12 +32,15 @@ final class Looks extends VBox {
         }
     }
 
-    private static final String NO_SWEEP = "A numeric setting tried at three levels or more stands here with its response. Type"
-            + " the level with the change, such as timing=32deg.";
-    private static final String NO_BAND = "Choose a change that has figures; its difference over engine speed stands here.";
+    private static final String NO_SWEEP =
+            "A numeric setting tried at three levels or more stands here with its response. Type"
+                    + " the level with the change, such as timing=32deg.";
+    private static final String NO_BAND =
+            "Choose a change that has figures; its difference over engine speed stands here.";
 
     private final ChangesViewModel model;
-    private final Choice<Look> choice = new Choice<>("Shown below the ledger", List.of(Look.values()), look -> look.words);
+    private final Choice<Look> choice =
+            new Choice<>("Shown below the ledger", List.of(Look.values()), look -> look.words);
     private final Map<Look, Node> parts = new EnumMap<>(Look.class);
     private final ChangeForm form;
     private final VBox sweeps = new VBox(6);
@@ -95,9 +98,10 @@ final class Looks extends VBox {
 
     void showBand() {
         Shown.only(band, model.chosenBand().isPresent());
-        bandWords.setText(model.chosenBand().map(there -> model.chosenName() + ", % over engine speed, with a band that holds"
-                        + " the whole curve nine times in ten").orElse(NO_BAND));
-        model.chosenBand()
-                .ifPresent(there -> band.show((width, height) -> BandChart.of(there, width, height)));
+        bandWords.setText(model.chosenBand()
+                .map(there -> model.chosenName() + ", % over engine speed, with a band that holds"
+                        + " the whole curve nine times in ten")
+                .orElse(NO_BAND));
+        model.chosenBand().ifPresent(there -> band.show((width, height) -> BandChart.of(there, width, height)));
     }
 }

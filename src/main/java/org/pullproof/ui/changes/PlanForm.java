@@ -14,7 +14,8 @@ import org.pullproof.units.Unit;
 /** Plans the pulls of a day for a gain that is to be seen. */
 final class PlanForm extends VBox {
     private final ChangesViewModel model;
-    private final CheckedField<Quantity> gain = new CheckedField<>("Gain to be seen", text -> Quantity.parse(text, Unit.PERCENT));
+    private final CheckedField<Quantity> gain =
+            new CheckedField<>("Gain to be seen", text -> Quantity.parse(text, Unit.PERCENT));
     private final CheckedField<Integer> settings = new CheckedField<>("Setups, the base counted", PlanForm::whole);
     private final CheckedField<Integer> minutes = new CheckedField<>("Minutes there are", PlanForm::whole);
     private final Label answer = Labels.wrapped("");
@@ -38,7 +39,10 @@ final class PlanForm extends VBox {
         settings.field().setOnAction(entered -> plan());
         minutes.field().setOnAction(entered -> plan());
         HBox fields = new HBox(
-                10, labelled("Gain to be seen", gain), labelled("Setups with base", settings), labelled("Minutes", minutes));
+                10,
+                labelled("Gain to be seen", gain),
+                labelled("Setups with base", settings),
+                labelled("Minutes", minutes));
         getChildren().setAll(fields, plan, answer);
     }
 

@@ -18,10 +18,8 @@ public record PullLine(String name, String power, String remark) {
                 : pull.bandMeasuredKw().isPresent()
                         ? figures.of(pull.bandMeasuredKw().getAsDouble() * 1e3, Shown.POWER) + " measured"
                         : "no band power";
-        String remark = pull.pull()
-                .excluded()
-                .map(reason -> "excluded: " + reason)
-                .orElse(String.join(" ", pull.flags()));
+        String remark =
+                pull.pull().excluded().map(reason -> "excluded: " + reason).orElse(String.join(" ", pull.flags()));
         return new PullLine(pull.name(), power, remark);
     }
 }

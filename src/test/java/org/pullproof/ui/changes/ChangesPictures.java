@@ -18,10 +18,7 @@ public final class ChangesPictures {
     }
 
     static ChangesViewModel model(SessionViewModel session) {
-        return new ChangesViewModel(
-                session,
-                new InTheDocument(),
-                SheetFixture.CLOCK);
+        return new ChangesViewModel(session, new InTheDocument(), SheetFixture.CLOCK);
     }
 
     /** Makes its changes in the document alone. */
@@ -34,8 +31,8 @@ public final class ChangesPictures {
 
         @Override
         public Act amend(String setup, AmendChange.Amendment amendment) {
-            return open -> UiFixture.after(
-                    open, new Edit("Put right", now -> AmendChange.applied(now, setup, amendment)));
+            return open ->
+                    UiFixture.after(open, new Edit("Put right", now -> AmendChange.applied(now, setup, amendment)));
         }
     }
 }

@@ -65,7 +65,8 @@ class ChangesViewModelTest {
 
     @Test
     void aChangeNeedsTheNameOfTheNewState() {
-        assertThatThrownBy(() -> model.change("  ", "timing", Map.of(), Optional.empty())).hasMessageContaining("Name the setup");
+        assertThatThrownBy(() -> model.change("  ", "timing", Map.of(), Optional.empty()))
+                .hasMessageContaining("Name the setup");
     }
 
     @Test

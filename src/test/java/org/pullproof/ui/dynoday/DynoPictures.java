@@ -105,14 +105,7 @@ public final class DynoPictures {
         }
 
         private static Act replaced(Pull pull, Optional<String> excluded) {
-            Pull next = new Pull(
-                    pull.setup(),
-                    pull.number(),
-                    pull.file(),
-                    pull.time(),
-                    pull.how(),
-                    pull.correctedAlready(),
-                    excluded);
+            Pull next = pull.withExcluded(excluded);
             return open -> UiFixture.after(open, new Edit("Exclude " + pull.id(), session -> {
                 DynoDay day = session.days().get(0);
                 List<Pull> pulls = day.pulls().stream()
