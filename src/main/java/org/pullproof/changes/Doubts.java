@@ -82,8 +82,12 @@ record Doubts(Map<String, List<String>> flags, Set<String> odd) {
                     .map(PullSequence.Entry::pull)
                     .toList();
             return block.stream()
-                    .filter(other -> block.size() == 2 && other != entry.pull())
+                    .filter(other -> block.size() == 2 && !id(other).equals(id(entry.pull())))
                     .findFirst();
+        }
+
+        private static String id(PullFindings pull) {
+            return pull.pull().id();
         }
 
         private static String oddWords(OddPulls.Odd odd, PullFindings pull, Optional<PullFindings> fellow) {
@@ -115,7 +119,9 @@ record Doubts(Map<String, List<String>> flags, Set<String> odd) {
                     .toList();
             return fellows.size() > 1
                     && fellows.stream()
-                            .allMatch(entry -> found.stream().anyMatch(odd -> entries.get(odd.place()) == entry));
+                            .allMatch(entry -> found.stream()
+                                    .anyMatch(odd ->
+                                            id(entries.get(odd.place()).pull()).equals(id(entry.pull()))));
         }
 
         void rotating(RotatingParts parts) {

@@ -60,7 +60,7 @@ public final class Commands {
                 new DrumCommand(tools),
                 new CoastDownCommand(tools),
                 new StepsCommand(tools),
-                new ChangeCommand(tools, Clock.systemDefaultZone()),
+                new ChangeCommand(tools, Clock.system(java.time.ZoneId.systemDefault())),
                 new PlanCommand(tools),
                 new ChangesCommand(tools),
                 new WorthCommand(tools),

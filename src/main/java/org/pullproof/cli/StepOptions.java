@@ -31,7 +31,7 @@ final class StepOptions {
     Amendment amendment() {
         return new Amendment(
                 what,
-                cost.map(Optional::of),
+                cost.isPresent() ? Optional.of(cost) : Optional.empty(),
                 touches.isEmpty() ? Optional.empty() : Optional.of(new LinkedHashSet<>(touches)));
     }
 }

@@ -256,7 +256,9 @@ class AnyTableTest {
     @SafeVarargs
     private static String[] joined(String header, List<String>... parts) {
         List<String> all = new ArrayList<>(List.of(header));
-        List.of(parts).forEach(all::addAll);
+        for (List<String> part : parts) {
+            all.addAll(part);
+        }
         return all.toArray(String[]::new);
     }
 
