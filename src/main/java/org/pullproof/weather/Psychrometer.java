@@ -12,9 +12,9 @@ import org.pullproof.units.Temperature;
  *   pv  = p W/(0.621945 + W)                                t, t* in °C
  * </pre>
  *
- * <p>Source (P): ASHRAE Handbook, Fundamentals 2017, chapter 1, eq. 22 and 33; its example 1 in {@code PsychrometerTest}. ps is
- * {@link MoistAir#saturation}, over water at every temperature. The handbook's own form for a frozen wick is not used: below 0 °C
- * a wet bulb is a poor instrument, and the two differ.
+ * <p>Source (P): ASHRAE Handbook, Fundamentals 2017, chapter 1, eq. 20 and 33 (numbers from memory); its example 1 in {@code
+ * PsychrometerTest}. ps is {@link MoistAir#saturation}, over water at every temperature. The handbook's own form for a frozen
+ * wick is not used: below 0 °C a wet bulb is a poor instrument, and the two differ.
  */
 final class Psychrometer {
     static final double MASS_RATIO = 0.621945;
