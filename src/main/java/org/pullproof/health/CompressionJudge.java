@@ -9,6 +9,7 @@ import org.pullproof.health.compression.CompressionRules;
 import org.pullproof.health.compression.Levels;
 import org.pullproof.health.compression.OilVolume;
 import org.pullproof.units.Figures;
+import org.pullproof.units.Quantity;
 import org.pullproof.units.Shown;
 
 /** How the compression of one cylinder stands beside the others. */
@@ -85,8 +86,15 @@ final class CompressionJudge {
         double ofLevel = controls(cylinder).stream()
                 .mapToDouble(other -> oilGain(other).orElse(0))
                 .average()
-                .orElseGet(() -> OilVolume.gainPercent(evidence.profile().geometry(), OilVolume.UNLESS_RECORDED));
+                .orElseGet(() -> OilVolume.gainPercent(evidence.profile().geometry(), oilPutIn(cylinder)));
         return own.isPresent() ? OptionalDouble.of(own.getAsDouble() - ofLevel) : own;
+    }
+
+    private double oilPutIn(int cylinder) {
+        return Optional.ofNullable(evidence.wet().get(cylinder))
+                .flatMap(wet -> wet.conditions().oil())
+                .map(Quantity::si)
+                .orElse(OilVolume.UNLESS_RECORDED);
     }
 
     private List<Integer> controls(int cylinder) {

@@ -73,7 +73,7 @@ final class WeighedReadings {
         return new Gauge(
                 value.apply(reading).si(),
                 how.gaugeStep().stream().mapToDouble(Quantity::si).findFirst(),
-                OptionalDouble.empty(),
+                how.oil().stream().mapToDouble(oil -> oil.in(Unit.ML)).findFirst(),
                 new GaugeTest(
                         station(reading),
                         how.crankingRpm()

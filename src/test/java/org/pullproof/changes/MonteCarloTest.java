@@ -110,8 +110,8 @@ class MonteCarloTest {
                     .mapToDouble(Observation::y)
                     .toArray();
             ChangeFit fit = ChangeFit.of(drawn.pulls().subList(6, 12), Calibration.after(apart, Prior.OF_THIS_PROJECT));
-            for (int setting = 1; setting < drawn.levels().length; setting++) {
-                double truth = drawn.levels()[setting] - drawn.levels()[setting - 1];
+            for (int setting = 1; setting < drawn.levels().size(); setting++) {
+                double truth = drawn.levels().get(setting) - drawn.levels().get(setting - 1);
                 Estimate found = fit.compare(setting, setting - 1);
                 tally.add(truth, found, found);
             }
@@ -143,9 +143,9 @@ class MonteCarloTest {
             Drawn drawn = sessions.draw(order, pulls, trouble);
             ChangeFit all = ChangeFit.of(drawn.pulls(), Prior.OF_THIS_PROJECT);
             ChangeFit second = both ? withoutOdd(drawn.pulls(), all) : all;
-            for (int setting = 1; setting < drawn.levels().length; setting++) {
+            for (int setting = 1; setting < drawn.levels().size(); setting++) {
                 int older = SimulatedSessions.backEveryTime(order) ? 0 : setting - 1;
-                double truth = drawn.levels()[setting] - drawn.levels()[older];
+                double truth = drawn.levels().get(setting) - drawn.levels().get(older);
                 tally.add(truth, all.compare(setting, older), second.compare(setting, older));
             }
         }

@@ -1,6 +1,7 @@
 package org.pullproof.changes;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 
@@ -26,7 +27,7 @@ final class SimulatedSessions {
      * @param pulls what the fit sees
      * @param levels the true level of each setting
      */
-    record Drawn(List<Observation> pulls, double[] levels) {}
+    record Drawn(List<Observation> pulls, List<Double> levels) {}
 
     private final Random random;
 
@@ -62,7 +63,7 @@ final class SimulatedSessions {
                 drawn.add(new Observation(0, clock, block, setting, y));
             }
         }
-        return new Drawn(drawn, levels);
+        return new Drawn(drawn, Arrays.stream(levels).boxed().toList());
     }
 
     /** Whether the first setting comes back after every other one; each change is then one from that setting. */

@@ -432,4 +432,22 @@ class HealthAssessorTest {
         assertThat(cylinder(strict, 2).state()).isEqualTo(State.LOW);
         assertThat(said(strict)).contains("the rule that counts: no two cylinders more than 10 % apart");
     }
+
+    /**
+     * By geometry alone (86 × 87 mm, 10.2 : 1, closing after bottom dead centre) 5 mL raise a tight cylinder by about a tenth,
+     * 10 mL by about a quarter; so a gain of a quarter seals something only where little oil was put in.
+     */
+    @ParameterizedTest
+    @CsvSource({"5mL, Oil brings it to", "10mL, Oil does not help"})
+    void theOilPutInIsAllowedForByItsVolume(String oil, String words) {
+        assertThat(said(assess(
+                        I4,
+                        "test,cylinder,value,oil",
+                        "compression-dry,1,100psi,",
+                        "compression-dry,2,150psi,",
+                        "compression-dry,3,150psi,",
+                        "compression-dry,4,150psi,",
+                        "compression-wet,1,125psi," + oil)))
+                .contains(words);
+    }
 }

@@ -21,14 +21,13 @@ public final class OilVolume {
      *
      * <p>Own derivation [O] from the closed volume; the exponent is the middle of those of cranking, from memory [M].
      *
-     * @param oil volume of the oil, m³, less than half the volume at top dead centre
-     * @throws IllegalArgumentException if the oil would fill more than half the chamber
+     * @param oil volume of the oil, m³, not negative
+     * @return infinite where the oil fills half the volume at top dead centre or more: then no gain tells of sealing
      */
     public static double gainPercent(Geometry geometry, double oil) {
         double chamber = geometry.sweptVolume() / (geometry.compressionRatio() - 1);
-        if (!(oil >= 0 && oil < chamber / 2)) {
-            throw new IllegalArgumentException("The oil must fill less than half the chamber of " + chamber * 1e6
-                    + " cm³, was " + oil * 1e6 + " cm³: that much locks the engine");
+        if (oil >= chamber / 2) {
+            return Double.POSITIVE_INFINITY;
         }
         double dry = geometry.effectiveRatio();
         double wet = (dry * chamber - oil) / (chamber - oil);
