@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.pullproof.health.FaultFindings;
+import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.units.Money;
 
 /** Records with nothing in them, for tests that show an empty sheet. */
@@ -22,6 +23,7 @@ final class Blank {
             Map.entry(OptionalInt.class, OptionalInt.empty()),
             Map.entry(String.class, "USD"),
             Map.entry(FaultFindings.class, FaultFindings.none()),
+            Map.entry(TuneUpFindings.Plan.class, new TuneUpFindings.Plan(Map.of(), List.of(), 0)),
             Map.entry(Money.class, Money.of(0, "USD")),
             Map.entry(boolean.class, false),
             Map.entry(int.class, 0),

@@ -4,12 +4,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.scene.Node;
+import javafx.scene.control.Toggle;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Two to five answers side by side, at most one chosen.
+ * Two to five answers side by side, at most one chosen. It is one stop of Tab; arrows go from answer to answer, Space chooses.
  *
  * @param <T> the answers
  */
@@ -28,6 +33,24 @@ public final class Choice<T> extends HBox {
         getStyleClass().add("choice");
         setAccessibleText(name);
         this.answers.forEach(answer -> getChildren().add(button(name, answer, words.apply(answer))));
+        group.selectedToggleProperty().addListener((of, before, chosen) -> stopAt(chosen));
+        stopAt(null);
+    }
+
+    private void stopAt(@Nullable Toggle chosen) {
+        Object stop = chosen == null ? getChildren().get(0) : chosen;
+        getChildren().forEach(button -> button.setFocusTraversable(button.equals(stop)));
+    }
+
+    private void arrow(KeyEvent key) {
+        int step = key.getCode() == KeyCode.RIGHT ? 1 : key.getCode() == KeyCode.LEFT ? -1 : 0;
+        if (step != 0) {
+            int next = getChildren().indexOf((Node) key.getSource()) + step;
+            getChildren()
+                    .get(Math.max(0, Math.min(getChildren().size() - 1, next)))
+                    .requestFocus();
+            key.consume();
+        }
     }
 
     private ToggleButton button(String name, T answer, String words) {
@@ -35,6 +58,7 @@ public final class Choice<T> extends HBox {
         button.setAccessibleText(name + " " + words);
         button.setMinWidth(USE_PREF_SIZE);
         button.setToggleGroup(group);
+        button.addEventFilter(KeyEvent.KEY_PRESSED, this::arrow);
         button.setUserData(answer);
         button.setOnAction(pressed -> {
             // pressing the chosen answer again does not take it away
