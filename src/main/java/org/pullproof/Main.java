@@ -14,6 +14,7 @@ import org.pullproof.app.AddPulls;
 import org.pullproof.app.AddReadings;
 import org.pullproof.app.AmendChange;
 import org.pullproof.app.Appraise;
+import org.pullproof.app.AttachPicture;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.app.CheckSession;
 import org.pullproof.app.ChooseProfile;
@@ -27,12 +28,16 @@ import org.pullproof.app.ReadAir;
 import org.pullproof.app.ReadRoll;
 import org.pullproof.app.RecordAir;
 import org.pullproof.app.RecordMoney;
+import org.pullproof.app.RecordParts;
 import org.pullproof.app.RecordPlug;
 import org.pullproof.app.RecordReading;
+import org.pullproof.app.RecordSettings;
 import org.pullproof.app.RecordWires;
+import org.pullproof.app.RecordWork;
 import org.pullproof.app.RemoveReading;
 import org.pullproof.app.SessionDesk;
 import org.pullproof.app.SetFacts;
+import org.pullproof.app.ShelveParts;
 import org.pullproof.app.TickStep;
 import org.pullproof.app.Toolbox;
 import org.pullproof.app.Window;
@@ -142,6 +147,11 @@ public final class Main {
                 new TickStep(desk, trade.stepGraphs()),
                 new RecordPlug(desk),
                 new RecordWires(desk),
+                new ShelveParts(desk, trade.stepGraphs()),
+                new RecordParts(desk),
+                new RecordSettings(desk),
+                new RecordWork(desk),
+                new AttachPicture(desk),
                 new RecordMoney(desk),
                 new Appraise(new Appraiser(
                         health,

@@ -50,7 +50,8 @@ public final class Appraiser {
      */
     public Appraisal appraise(Session session, Map<String, Trace> traces, Figures figures) {
         HealthFindings sound = health.assess(session.readings(), session.profile(), session.car(), figures);
-        TuneUpFindings tuned = tuneUp.assess(session.tuneUp(), session.profile(), figures);
+        TuneUpFindings tuned = tuneUp.assess(
+                session.tuneUp(), session.profile(), figures, session.car().quantity(Fact.ODOMETER));
         DynoFindings made = dyno.assess(
                 session.days(),
                 session.setups(),

@@ -28,6 +28,11 @@ import org.pullproof.health.OddReading;
  * @param tickStep ticks steps of the tune-up
  * @param recordWires keeps what is known of the plug wires
  * @param recordPlug keeps what is known of a plug
+ * @param shelveParts keeps the off-car shelf
+ * @param recordParts keeps what the tune-up uses up
+ * @param recordSettings keeps how the engine is set
+ * @param recordWork keeps work done and what beds in
+ * @param attachPicture attaches photographs
  * @param recordMoney keeps what is spent and what could be
  * @param appraise tells what a session amounts to, every room asked once
  * @param checkSession reads everything and tells each problem
@@ -56,6 +61,11 @@ public record Toolbox(
         TickStep tickStep,
         RecordPlug recordPlug,
         RecordWires recordWires,
+        ShelveParts shelveParts,
+        RecordParts recordParts,
+        RecordSettings recordSettings,
+        RecordWork recordWork,
+        AttachPicture attachPicture,
         RecordMoney recordMoney,
         Appraise appraise,
         CheckSession checkSession,

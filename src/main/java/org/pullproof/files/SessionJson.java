@@ -17,6 +17,7 @@ import org.pullproof.engine.EngineProfile;
 import org.pullproof.engine.Setup;
 import org.pullproof.health.Reading;
 import org.pullproof.session.Note;
+import org.pullproof.session.Picture;
 import org.pullproof.session.Session;
 import org.pullproof.tuneup.TuneUp;
 import org.pullproof.units.Money;
@@ -45,7 +46,8 @@ final class SessionJson {
                 "days",
                 "money",
                 "notes",
-                "stated");
+                "stated",
+                "pictures");
         Car car = place.need("car", SessionJson::car);
         EngineProfile profile = place.need("profile", ProfileJson::read);
         List<Reading> readings = place.each("readings", ReadingJson::read);
@@ -58,10 +60,11 @@ final class SessionJson {
         MoneyBook money = place.need("money", MoneyJson::read);
         List<Note> notes = place.each("notes", SessionJson::note);
         Optional<StatedFigure> stated = place.maybe("stated", DynoJson::readStated);
+        List<Picture> pictures = place.each("pictures", PictureJson::read);
         return place.at("presentSetup")
                 .checked(() -> new Session(
-                        car, profile, readings, tuneUp, setups, present, changes, standard, days, money, notes,
-                        stated));
+                        car, profile, readings, tuneUp, setups, present, changes, standard, days, money, notes, stated,
+                        pictures));
     }
 
     private static Car car(JsonPlace place) throws BadFileException {
@@ -131,6 +134,8 @@ final class SessionJson {
                 .put("money", MoneyJson.write(session.money()))
                 .put("notes", session.notes().stream().map(SessionJson::write).toList());
         session.stated().map(DynoJson::write).ifPresent(stated -> written.put("stated", stated));
+        written.unlessEmpty(
+                "pictures", session.pictures().stream().map(PictureJson::write).toList());
         return written.entries();
     }
 

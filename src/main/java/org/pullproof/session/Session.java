@@ -28,6 +28,7 @@ import org.pullproof.worth.MoneyBook;
  * @param money what is spent and what could be
  * @param notes free words
  * @param stated a figure of another dyno's sheet, as stated there
+ * @param pictures photographs, in the order they were attached
  */
 public record Session(
         Car car,
@@ -41,13 +42,15 @@ public record Session(
         List<DynoDay> days,
         MoneyBook money,
         List<Note> notes,
-        Optional<StatedFigure> stated) {
+        Optional<StatedFigure> stated,
+        List<Picture> pictures) {
     public Session {
         readings = List.copyOf(readings);
         setups = List.copyOf(setups);
         changes = List.copyOf(changes);
         days = List.copyOf(days);
         notes = List.copyOf(notes);
+        pictures = List.copyOf(pictures);
         String present = presentSetup;
         if (setups.stream().noneMatch(setup -> setup.id().equals(present))) {
             throw new IllegalArgumentException("The present setup \"" + present + "\" is none of the session's setups");
@@ -69,7 +72,8 @@ public record Session(
                 List.of(),
                 MoneyBook.empty(),
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     public Optional<Setup> setup(String id) {
@@ -82,50 +86,183 @@ public record Session(
 
     public Session withCar(Car next) {
         return new Session(
-                next, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, money, notes, stated);
+                next,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                stated,
+                pictures);
     }
 
     public Session withProfile(EngineProfile next) {
         return new Session(
-                car, next, readings, tuneUp, setups, presentSetup, changes, standard, days, money, notes, stated);
+                car,
+                next,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                stated,
+                pictures);
     }
 
     public Session withReadings(List<Reading> next) {
         return new Session(
-                car, profile, next, tuneUp, setups, presentSetup, changes, standard, days, money, notes, stated);
+                car,
+                profile,
+                next,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                stated,
+                pictures);
     }
 
     public Session withTuneUp(TuneUp next) {
         return new Session(
-                car, profile, readings, next, setups, presentSetup, changes, standard, days, money, notes, stated);
+                car,
+                profile,
+                readings,
+                next,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                stated,
+                pictures);
     }
 
     public Session withSetups(List<Setup> next, String present, List<Change> steps) {
-        return new Session(car, profile, readings, tuneUp, next, present, steps, standard, days, money, notes, stated);
+        return new Session(
+                car, profile, readings, tuneUp, next, present, steps, standard, days, money, notes, stated, pictures);
     }
 
     public Session withStandard(Standard next) {
         return new Session(
-                car, profile, readings, tuneUp, setups, presentSetup, changes, next, days, money, notes, stated);
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                next,
+                days,
+                money,
+                notes,
+                stated,
+                pictures);
     }
 
     public Session withDays(List<DynoDay> next) {
         return new Session(
-                car, profile, readings, tuneUp, setups, presentSetup, changes, standard, next, money, notes, stated);
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                next,
+                money,
+                notes,
+                stated,
+                pictures);
     }
 
     public Session withMoney(MoneyBook next) {
         return new Session(
-                car, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, next, notes, stated);
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                next,
+                notes,
+                stated,
+                pictures);
     }
 
     public Session withNotes(List<Note> next) {
         return new Session(
-                car, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, money, next, stated);
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                next,
+                stated,
+                pictures);
     }
 
     public Session withStated(Optional<StatedFigure> next) {
         return new Session(
-                car, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, money, notes, next);
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                next,
+                pictures);
+    }
+
+    public Session withPictures(List<Picture> next) {
+        return new Session(
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                stated,
+                next);
+    }
+
+    /** The pictures of one thing, in the order they were attached. */
+    public List<Picture> pictures(About about) {
+        return pictures.stream()
+                .filter(picture -> picture.about().equals(about))
+                .toList();
     }
 }

@@ -239,8 +239,7 @@ final class ProgramWindow {
     private List<Sheet> sheets(SessionViewModel model, PaperSaver paper) {
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new CarSheet(new CarViewModel(model, tools.setFacts(), tools.chooseProfile(), profiles())));
-        sheets.add(new TuneUpSheet(
-                new TuneUpViewModel(model, tools.tickStep(), tools.recordPlug(), tools.recordWires(), clock)));
+        sheets.add(new TuneUpSheet(new TuneUpViewModel(model, tools, clock)));
         TallySaver tally = new TallySaver(tools.makeTally(), paper);
         sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, tally::save, clock).of(model));
         return sheets;

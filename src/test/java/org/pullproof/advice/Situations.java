@@ -241,7 +241,7 @@ final class Situations {
                 session,
                 health(),
                 new TuneUpAssessor(new TradeFiles().stepGraphs())
-                        .assess(tuneUp, session.profile(), new Figures(UnitSystem.US)),
+                        .assess(tuneUp, session.profile(), new Figures(UnitSystem.US), Optional.empty()),
                 dyno(),
                 new ChangeLedger(
                         new Sentence(""),

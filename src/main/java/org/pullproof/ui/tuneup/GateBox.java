@@ -63,7 +63,8 @@ final class GateBox extends VBox {
         Label what = Labels.wrapped(block.what());
         HBox.setHgrow(what, Priority.ALWAYS);
         what.setMaxWidth(Double.MAX_VALUE);
-        HBox line = new HBox(8, what, Labels.whole("step " + block.step(), "caption"));
+        HBox line = new HBox(8, what);
+        block.step().ifPresent(step -> line.getChildren().add(Labels.whole("step " + step, "caption")));
         line.setAlignment(Pos.CENTER_LEFT);
         VBox row = new VBox(line);
         row.getStyleClass().add("row");

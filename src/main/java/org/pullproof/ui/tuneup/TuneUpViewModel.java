@@ -10,9 +10,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.pullproof.app.RecordPlug;
-import org.pullproof.app.RecordWires;
-import org.pullproof.app.TickStep;
+import org.pullproof.app.Toolbox;
 import org.pullproof.engine.Ignition;
 import org.pullproof.tuneup.PlugRecord;
 import org.pullproof.tuneup.TuneUpFindings;
@@ -29,17 +27,12 @@ public final class TuneUpViewModel {
     static final String ALL = "full tune-up";
 
     private final SessionViewModel model;
-    private final TickStep tickStep;
-    private final RecordPlug recordPlug;
-    private final RecordWires recordWires;
+    private final Toolbox tools;
     private final Clock clock;
 
-    public TuneUpViewModel(
-            SessionViewModel model, TickStep tickStep, RecordPlug recordPlug, RecordWires recordWires, Clock clock) {
+    public TuneUpViewModel(SessionViewModel model, Toolbox tools, Clock clock) {
         this.model = model;
-        this.tickStep = tickStep;
-        this.recordPlug = recordPlug;
-        this.recordWires = recordWires;
+        this.tools = tools;
         this.clock = clock;
     }
 
@@ -60,16 +53,18 @@ public final class TuneUpViewModel {
         String id = step.step().id();
         LocalDateTime now = LocalDateTime.now(clock).withNano(0);
         model.act(
-                step.state() == State.DONE ? open -> tickStep.untick(open, id) : open -> tickStep.tick(open, id, now));
+                step.state() == State.DONE
+                        ? open -> tools.tickStep().untick(open, id)
+                        : open -> tools.tickStep().tick(open, id, now));
     }
 
     void putBack(String part) {
-        model.act(open -> tickStep.putBack(open, part));
+        model.act(open -> tools.tickStep().putBack(open, part));
     }
 
     /** Leaves a part off on purpose; why not stands with {@code refused}. */
     void leaveOff(String part, String reason, Consumer<String> refused) {
-        model.act(open -> tickStep.leaveOff(open, part, reason), refused);
+        model.act(open -> tools.tickStep().leaveOff(open, part, reason), refused);
     }
 
     /** The plans to choose from, the whole tune-up first. */
@@ -91,7 +86,7 @@ public final class TuneUpViewModel {
 
     void want(String plan) {
         if (!plan().equals(Optional.of(plan))) {
-            model.act(open -> tickStep.want(open, List.of(plan.equals(ALL) ? "all" : plan)));
+            model.act(open -> tools.tickStep().want(open, List.of(plan.equals(ALL) ? "all" : plan)));
         }
     }
 
@@ -135,7 +130,7 @@ public final class TuneUpViewModel {
     }
 
     void record(WireRecord wire, Consumer<String> refused) {
-        model.act(open -> recordWires.record(open, wire), refused);
+        model.act(open -> tools.recordWires().record(open, wire), refused);
     }
 
     /** The cylinders around the cap as they were read: "1 8 4 3 6 5 7 2". */
@@ -157,7 +152,7 @@ public final class TuneUpViewModel {
     }
 
     void recordCap(List<Integer> cylinders, Consumer<String> refused) {
-        model.act(open -> recordWires.cap(open, cylinders), refused);
+        model.act(open -> tools.recordWires().cap(open, cylinders), refused);
     }
 
     /** What is known of each cylinder's plug, 1 first; empty where nothing is. */
@@ -177,7 +172,7 @@ public final class TuneUpViewModel {
     }
 
     void record(PlugRecord plug, Consumer<String> refused) {
-        model.act(open -> recordPlug.record(open, plug), refused);
+        model.act(open -> tools.recordPlug().record(open, plug), refused);
     }
 
     /** What the profile asks of the plugs. */

@@ -30,12 +30,7 @@ class TuneUpViewModelTest {
     void begin() throws IOException {
         DeskFixture desk = new DeskFixture(folder);
         session = desk.model();
-        model = new TuneUpViewModel(
-                session,
-                desk.tools().tickStep(),
-                desk.tools().recordPlug(),
-                desk.tools().recordWires(),
-                SheetFixture.CLOCK);
+        model = new TuneUpViewModel(session, desk.tools(), SheetFixture.CLOCK);
     }
 
     private StepState step(String id) {
