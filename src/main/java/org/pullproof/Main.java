@@ -20,8 +20,10 @@ import org.pullproof.app.CheckSession;
 import org.pullproof.app.ChooseProfile;
 import org.pullproof.app.CorrectReading;
 import org.pullproof.app.DemoShelf;
+import org.pullproof.app.EditSteps;
 import org.pullproof.app.ExcludePull;
 import org.pullproof.app.MakeReport;
+import org.pullproof.app.MakeRunCard;
 import org.pullproof.app.MakeTally;
 import org.pullproof.app.PullFileReader;
 import org.pullproof.app.ReadAir;
@@ -50,6 +52,7 @@ import org.pullproof.files.HealthLimitsFile;
 import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
 import org.pullproof.files.PullLimitsFile;
+import org.pullproof.files.StepsFile;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.HealthAssessor;
 import org.pullproof.health.HealthLimits;
@@ -152,6 +155,8 @@ public final class Main {
                 new RecordSettings(desk),
                 new RecordWork(desk),
                 new AttachPicture(desk),
+                new EditSteps(desk, trade.stepGraphs(), new StepsFile(trade)),
+                new MakeRunCard(cautions),
                 new RecordMoney(desk),
                 new Appraise(new Appraiser(
                         health,

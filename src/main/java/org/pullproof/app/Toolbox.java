@@ -33,6 +33,8 @@ import org.pullproof.health.OddReading;
  * @param recordSettings keeps how the engine is set
  * @param recordWork keeps work done and what beds in
  * @param attachPicture attaches photographs
+ * @param editSteps gives a car steps of its own
+ * @param makeRunCard makes the printed card of the steps
  * @param recordMoney keeps what is spent and what could be
  * @param appraise tells what a session amounts to, every room asked once
  * @param checkSession reads everything and tells each problem
@@ -66,6 +68,8 @@ public record Toolbox(
         RecordSettings recordSettings,
         RecordWork recordWork,
         AttachPicture attachPicture,
+        EditSteps editSteps,
+        MakeRunCard makeRunCard,
         RecordMoney recordMoney,
         Appraise appraise,
         CheckSession checkSession,

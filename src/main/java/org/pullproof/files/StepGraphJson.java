@@ -76,7 +76,8 @@ final class StepGraphJson {
         List<String> putsBack = place.each("putsBack", JsonPlace::text);
         List<String> back = place.each("backBeforeStart", JsonPlace::text);
         int minutes = place.at("minutes").whole();
-        List<String> warned = cautions.apply(place.each("cautions", JsonPlace::text));
+        List<String> acts = place.each("cautions", JsonPlace::text);
+        List<String> warned = place.checked(() -> cautions.apply(acts));
         Heat heat = place.maybe("heat", at -> at.oneOf(Heat.class)).orElse(Heat.ANY);
         Kind kind = place.maybe("kind", at -> at.oneOf(Kind.class)).orElse(Kind.WORK);
         Outfit outfit = outfit(place, currency);

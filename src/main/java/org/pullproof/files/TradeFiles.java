@@ -61,6 +61,11 @@ public final class TradeFiles {
         return full;
     }
 
+    /** Cautions in full sentences, in the place of words that stand for an act. */
+    List<String> resolved(List<String> sentences) {
+        return resolved(sentences, cautions());
+    }
+
     /** The caution that ends every list of cautions. */
     public String lastCaution() {
         return text(tree("advice/cautions.json"), "always");

@@ -8,9 +8,9 @@ import org.pullproof.units.Money;
  *
  * @param part its name
  * @param step id of the step that uses it; empty for one the owner added
- * @param price what it costs about, or was paid; empty where neither the trade nor the owner says
+ * @param price what it costs about, or was paid; empty for what was kept, or where nobody says
  * @param told what the owner told of it
- * @param needed whether its step is still to do
+ * @param needed whether the start gate is still to come
  * @param age of a part that was kept: how old it was and how far it had run, if known
  */
 public record PartFinding(
@@ -20,7 +20,7 @@ public record PartFinding(
         Optional<PartRecord> told,
         boolean needed,
         Optional<String> age) {
-    /** "to buy", "bought", "old one kept"; empty where its step is done and nothing was told. */
+    /** "to buy", "bought", "old one kept"; empty where the engine was started and nothing told. */
     public String words() {
         return told.map(part -> part.fate().words()).orElse(needed ? PartRecord.Fate.TO_BUY.words() : "");
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.pullproof.tuneup.PartRecord.Fate;
 import org.pullproof.units.Figures;
+import org.pullproof.units.Money;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Shown;
 
@@ -41,10 +42,17 @@ final class PartsLedger {
         return new PartFinding(
                 buy.name(),
                 Optional.of(step.id()),
-                told.flatMap(PartRecord::price).or(() -> Optional.of(buy.price())),
+                price(buy, told),
                 told,
-                !tuneUp.done().containsKey(step.id()),
+                !tuneUp.done().containsKey(graph.gate().id()),
                 told.flatMap(this::age));
+    }
+
+    /** What was kept costs nothing. */
+    private static Optional<Money> price(Consumable buy, Optional<PartRecord> told) {
+        return told.filter(part -> part.fate() == Fate.KEPT).isPresent()
+                ? Optional.empty()
+                : told.flatMap(PartRecord::price).or(() -> Optional.of(buy.price()));
     }
 
     private PartFinding added(PartRecord told) {
