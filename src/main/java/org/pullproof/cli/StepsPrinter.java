@@ -157,7 +157,7 @@ final class StepsPrinter {
         steps.forEach(step -> table.row(
                 step.step().id(),
                 step.step().title(),
-                step.waitsFor().isEmpty() ? step.state().key() : "waits for " + String.join(", ", step.waitsFor()),
+                step.words(),
                 String.valueOf(step.step().minutes())));
         return table;
     }

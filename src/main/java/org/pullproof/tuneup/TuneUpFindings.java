@@ -110,7 +110,25 @@ public record TuneUpFindings(
      * @param waitsFor ids of the needs that are not done, and for the gate and what runs of the steps whose parts are not back
      *     and of added parts by name
      */
-    public record StepState(Step step, State state, List<String> waitsFor) {}
+    public record StepState(Step step, State state, List<String> waitsFor) {
+        /** Named at most; the gate itself says what else closes it. */
+        private static final int MOST_NAMED = 3;
+
+        /** The word at the end of a step's line: "done", "waits for h, i", "closed". */
+        public String words() {
+            if (state != State.WAITS) {
+                return state.key();
+            }
+            if (waitsFor.size() <= MOST_NAMED && step.kind() != Step.Kind.START_GATE) {
+                return "waits for " + String.join(", ", waitsFor);
+            }
+            return switch (step.kind()) {
+                case START_GATE -> "closed";
+                case RUNNING -> "waits for the start gate";
+                case WORK -> "waits for " + waitsFor.size() + " steps";
+            };
+        }
+    }
 
     /**
      * A part that is off the car.

@@ -233,7 +233,7 @@ final class ProgramWindow {
                 model,
                 "The report",
                 "report",
-                (format, on) -> tools.makeReport().bytes(appraisal, format, on));
+                (format, on) -> tools.makeReport().bytes(appraisal, model.open().folder(), format, on));
     }
 
     private List<Sheet> sheets(SessionViewModel model, PaperSaver paper) {

@@ -145,7 +145,7 @@ final class StepList extends VBox {
                     8,
                     mark(step).node(),
                     title,
-                    Labels.whole(TuneUpViewModel.word(step), "caption"),
+                    Labels.whole(step.words(), "caption"),
                     Labels.whole(step.step().minutes() + " min", "narrow"));
             line.setAlignment(Pos.CENTER_LEFT);
             return line;

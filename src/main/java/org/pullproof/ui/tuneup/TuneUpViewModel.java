@@ -184,9 +184,4 @@ public final class TuneUpViewModel {
                 + figures().of(plugs.torqueTo().si(), Shown.TORQUE) + "; " + plugs.seat()
                 + ". The maker's manual comes first.";
     }
-
-    /** The word at the end of a step's line. */
-    static String word(StepState step) {
-        return step.waitsFor().isEmpty() ? step.state().key() : "waits for " + String.join(", ", step.waitsFor());
-    }
 }

@@ -55,7 +55,7 @@ class TuneUpViewModelTest {
 
     @Test
     void aStepThatWaitsSaysForWhat() {
-        assertThat(TuneUpViewModel.word(step("b"))).isEqualTo("waits for a");
+        assertThat(step("b").words()).isEqualTo("waits for a");
     }
 
     @Test
