@@ -23,6 +23,13 @@ final class GateBox extends VBox {
     GateBox(TuneUpViewModel model) {
         this.model = model;
         getStyleClass().add("box");
+        setFocusTraversable(true);
+        setAccessibleText("Start gate");
+    }
+
+    /** Where the key G comes to: the first thing that may stay off, else the gate itself. */
+    Node first() {
+        return lookup(".link") == null ? this : lookup(".link");
     }
 
     void show() {

@@ -2,6 +2,7 @@ package org.pullproof.ui.tuneup;
 
 import java.util.Optional;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.pullproof.tuneup.Step;
 import org.pullproof.tuneup.TuneUpFindings.State;
 import org.pullproof.tuneup.TuneUpFindings.StepState;
+import org.pullproof.ui.parts.Actions;
 import org.pullproof.ui.parts.Cautions;
 import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.Mark;
@@ -24,16 +26,20 @@ import org.pullproof.ui.parts.Mark;
 final class StepList extends VBox {
     private static final double WIDEST_TITLE = 260;
 
+    /** Done steps that stay in sight above the present one. */
+    private static final int SEEN_BEFORE = 2;
+
     private final TuneUpViewModel model;
     private final ListView<StepState> list = new ListView<>();
     private final Cautions cautions = new Cautions();
     private final Label of = Labels.wrapped("", "caption");
+    private final Label help = Labels.wrapped("", "caption");
     private final ComboBox<String> plan = new ComboBox<>();
     private final Label time = Labels.wrapped("", "caption");
     private final Label because = Labels.wrapped("", "caption");
     private boolean showing;
 
-    StepList(TuneUpViewModel model) {
+    StepList(TuneUpViewModel model, Runnable printCard) {
         super(6);
         this.model = model;
         list.setAccessibleText("Steps in order");
@@ -53,12 +59,14 @@ final class StepList extends VBox {
         HBox head = new HBox(
                 8, Labels.whole("Steps in order", "section"), Labels.whole("Space: done or not done", "caption"));
         head.setAlignment(Pos.CENTER_LEFT);
-        VBox act = new VBox(2, of, cautions);
+        VBox act = new VBox(2, of, help, cautions);
         act.getStyleClass().add("well");
         // below the list, so that the keyboard comes to the steps first
-        HBox choice = new HBox(8, Labels.whole("Do", "caption"), plan, time);
+        Button card = Actions.plain("Run card", "F4");
+        card.setOnAction(pressed -> printCard.run());
+        HBox choice = new HBox(8, Labels.whole("Do", "caption"), plan, card);
         choice.setAlignment(Pos.CENTER_LEFT);
-        getChildren().setAll(head, list, choice, because, act);
+        getChildren().setAll(head, list, choice, time, because, act);
     }
 
     private void want(@Nullable String name) {
@@ -93,6 +101,9 @@ final class StepList extends VBox {
         list.getItems().setAll(model.findings().steps());
         int now = chosen >= 0 ? chosen : firstNow();
         list.getSelectionModel().select(Math.min(now, list.getItems().size() - 1));
+        if (chosen < 0) {
+            list.scrollTo(Math.max(0, now - SEEN_BEFORE));
+        }
     }
 
     private int firstNow() {
@@ -107,8 +118,21 @@ final class StepList extends VBox {
     private void warn(@Nullable StepState step) {
         if (step != null) {
             of.setText("Step " + step.step().id() + ": " + step.step().title());
+            help.setText(help(step.step()));
+            help.setManaged(!help.getText().isEmpty());
             cautions.show(step.step().cautions());
         }
+    }
+
+    /** Tools and figures of a step. */
+    private static String help(Step step) {
+        String tools = step.outfit().tools().isEmpty()
+                ? ""
+                : "Ready: " + String.join(", ", step.outfit().tools()) + ". ";
+        String figures = step.outfit().figures().isEmpty()
+                ? ""
+                : String.join("; ", step.outfit().figures()) + "; the maker's manual comes first.";
+        return (tools + figures).strip();
     }
 
     private static Mark mark(StepState step) {

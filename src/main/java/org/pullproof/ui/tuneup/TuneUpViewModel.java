@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -12,6 +13,9 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.pullproof.app.Toolbox;
 import org.pullproof.engine.Ignition;
+import org.pullproof.health.Conditions;
+import org.pullproof.health.Reading;
+import org.pullproof.health.TestKind;
 import org.pullproof.tuneup.PlugRecord;
 import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.tuneup.TuneUpFindings.PlugFinding;
@@ -34,6 +38,10 @@ public final class TuneUpViewModel {
         this.model = model;
         this.tools = tools;
         this.clock = clock;
+    }
+
+    BenchViewModel bench() {
+        return new BenchViewModel(model, tools, clock);
     }
 
     SessionViewModel model() {
@@ -169,6 +177,28 @@ public final class TuneUpViewModel {
                 .orElseGet(() -> new PlugFinding(
                         new PlugRecord(cylinder, Optional.empty(), Optional.empty(), Optional.empty()),
                         Optional.empty()));
+    }
+
+    /** The look of a plug as it was last read; a reading of its cylinder. */
+    Optional<String> look(int cylinder) {
+        return model.session().readings().stream()
+                .flatMap(reading -> reading instanceof Reading.Sign sign ? Stream.of(sign) : Stream.empty())
+                .filter(sign -> sign.test() == TestKind.PLUG && sign.cylinder().equals(OptionalInt.of(cylinder)))
+                .reduce((before, last) -> last)
+                .flatMap(Reading.Sign::word);
+    }
+
+    /** Keeps the look of a plug among the readings, where it is weighed. */
+    void recordLook(int cylinder, String word) {
+        Reading look = new Reading.Sign(
+                TestKind.PLUG,
+                OptionalInt.of(cylinder),
+                Optional.empty(),
+                Optional.of(word),
+                Conditions.notRecorded(),
+                LocalDateTime.now(clock).withNano(0),
+                "");
+        model.act(open -> tools.recordReading().record(open, look));
     }
 
     void record(PlugRecord plug, Consumer<String> refused) {
