@@ -22,7 +22,7 @@ final class GateBox extends VBox {
 
     GateBox(TuneUpViewModel model) {
         this.model = model;
-        getStyleClass().add("box");
+        getStyleClass().add("framed");
         setFocusTraversable(true);
         setAccessibleText("Start gate");
     }

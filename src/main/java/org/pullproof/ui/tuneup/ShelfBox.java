@@ -42,7 +42,7 @@ final class ShelfBox extends VBox {
         this.model = model;
         this.bench = bench;
         this.pictures = pictures;
-        getStyleClass().add("box");
+        getStyleClass().add("framed");
         more.field().setId("more-off");
         more.field().setPromptText("something else came off: a hose, a connector, a bolt");
         more.onTaken(name -> {

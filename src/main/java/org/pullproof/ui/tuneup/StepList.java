@@ -1,6 +1,7 @@
 package org.pullproof.ui.tuneup;
 
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -27,7 +28,7 @@ final class StepList extends VBox {
     private static final double WIDEST_TITLE = 260;
 
     /** Done steps that stay in sight above the present one. */
-    private static final int SEEN_BEFORE = 2;
+    private static final int SEEN_BEFORE = 1;
 
     private final TuneUpViewModel model;
     private final ListView<StepState> list = new ListView<>();
@@ -44,7 +45,7 @@ final class StepList extends VBox {
         this.model = model;
         list.setAccessibleText("Steps in order");
         list.setCellFactory(view -> new Line());
-        list.setMinHeight(120);
+        list.setMinHeight(205);
         list.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         list.setOnMouseClicked(click -> {
             if (click.getButton() == MouseButton.PRIMARY && click.getClickCount() == 2) {
@@ -102,7 +103,8 @@ final class StepList extends VBox {
         int now = chosen >= 0 ? chosen : firstNow();
         list.getSelectionModel().select(Math.min(now, list.getItems().size() - 1));
         if (chosen < 0) {
-            list.scrollTo(Math.max(0, now - SEEN_BEFORE));
+            // the rows have no height before they are laid out
+            Platform.runLater(() -> list.scrollTo(Math.max(0, now - SEEN_BEFORE)));
         }
     }
 

@@ -1,6 +1,7 @@
 package org.pullproof.ui.tuneup;
 
 import java.util.List;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
@@ -138,6 +139,7 @@ public final class TuneUpSheet implements Sheet {
         double room = columns.getHeight() - scroll.getViewportBounds().getHeight();
         double top = columns.sceneToLocal(box.localToScene(0, 0)).getY();
         scroll.setVvalue(room > 0 ? Math.min(1, top / room) : 0);
-        first.requestFocus();
+        // later, so that the letter pressed is not typed into the field
+        Platform.runLater(first::requestFocus);
     }
 }

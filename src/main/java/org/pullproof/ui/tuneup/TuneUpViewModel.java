@@ -30,6 +30,9 @@ import org.pullproof.units.Shown;
 public final class TuneUpViewModel {
     static final String ALL = "full tune-up";
 
+    /** The part of the step graphs that wires are. */
+    private static final String WIRES = "plug wires";
+
     private final SessionViewModel model;
     private final Toolbox tools;
     private final Clock clock;
@@ -116,6 +119,17 @@ public final class TuneUpViewModel {
     /** Whether this engine has plug wires. */
     boolean hasWires() {
         return model.session().profile().ignition() != Ignition.COIL_ON_PLUG;
+    }
+
+    /** Cylinders whose wire is off the car now. */
+    Set<Integer> wiresOff() {
+        return findings().offCar().stream()
+                .filter(off -> off.part().equals(WIRES))
+                .flatMap(off -> IntStream.rangeClosed(
+                                1, model.session().profile().cylinders())
+                        .boxed()
+                        .filter(cylinder -> !off.fitted().orElse(Set.of()).contains(cylinder)))
+                .collect(Collectors.toSet());
     }
 
     /** Whether this engine has a distributor cap. */

@@ -59,7 +59,7 @@ class TuneUpSheetTest {
     }
 
     private static void fx(Runnable act) {
-        WaitForAsyncUtils.waitForAsyncFx(5000, act);
+        WaitForAsyncUtils.waitForAsyncFx(20_000, act);
         WaitForAsyncUtils.waitForFxEvents();
     }
 
