@@ -37,7 +37,7 @@ public final class FenderViewModel {
 
     private final SessionViewModel session;
     private final ReadingRules rules;
-    private final OddReading odd;
+    private final Supplier<OddReading> odd;
     private final Supplier<LocalDate> today;
     private final FenderCautions cautions;
     private final FenderReadings readings;
@@ -53,13 +53,14 @@ public final class FenderViewModel {
     private boolean marked;
 
     /**
+     * @param odd tells by the session's limits whether a reading just taken is odd
      * @param today the day it is where the program runs
      */
     public FenderViewModel(
             SessionViewModel session,
             ReadingRules rules,
             HealthActs acts,
-            OddReading odd,
+            Supplier<OddReading> odd,
             FenderCautions cautions,
             Supplier<LocalDate> today) {
         this.session = session;
@@ -279,8 +280,8 @@ public final class FenderViewModel {
                 .filter(reading ->
                         reading.cylinder().equals(OptionalInt.of(course.cylinder())) && reading.test() == kind())
                 .reduce((one, next) -> next)
-                .flatMap(just ->
-                        odd.of(just, run.stream().filter(other -> other != just).toList()));
+                .flatMap(just -> odd.get()
+                        .of(just, run.stream().filter(other -> other != just).toList()));
     }
 
     private void again() {
