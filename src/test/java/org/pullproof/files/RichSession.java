@@ -125,7 +125,8 @@ final class RichSession {
                 Optional.of("the old brass one"),
                 Optional.of(psi("2")),
                 Optional.of(Quantity.of("5", Unit.ML)),
-                Optional.of("A. Friend"));
+                Optional.of("A. Friend"),
+                Optional.of(Quantity.of("2", Unit.PERCENT)));
     }
 
     private static Quantity psi(String figure) {
