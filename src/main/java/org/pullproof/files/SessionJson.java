@@ -16,8 +16,10 @@ import org.pullproof.dyno.StatedFigure;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.engine.Setup;
 import org.pullproof.health.Reading;
+import org.pullproof.session.Judgement;
 import org.pullproof.session.Note;
 import org.pullproof.session.Picture;
+import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
 import org.pullproof.tuneup.TuneUp;
 import org.pullproof.units.Money;
@@ -47,6 +49,7 @@ final class SessionJson {
                 "money",
                 "notes",
                 "stated",
+                "judgement",
                 "pictures");
         Car car = place.need("car", SessionJson::car);
         EngineProfile profile = place.need("profile", ProfileJson::read);
@@ -61,10 +64,20 @@ final class SessionJson {
         List<Note> notes = place.each("notes", SessionJson::note);
         Optional<StatedFigure> stated = place.maybe("stated", DynoJson::readStated);
         List<Picture> pictures = place.each("pictures", PictureJson::read);
+        Judgement judgement = judgement(place);
         return place.at("presentSetup")
                 .checked(() -> new Session(
                         car, profile, readings, tuneUp, setups, present, changes, standard, days, money, notes, stated,
-                        pictures));
+                        judgement, pictures));
+    }
+
+    private static Judgement judgement(JsonPlace place) throws BadFileException {
+        Judgement edited = new Judgement(new TreeMap<>(place.entries("judgement", JsonPlace::number)));
+        List<Problem> problems = edited.isOwn() ? List.of() : new TradeConstants().problems(edited);
+        if (!problems.isEmpty()) {
+            throw new BadFileException(problems);
+        }
+        return edited;
     }
 
     private static Car car(JsonPlace place) throws BadFileException {
@@ -133,6 +146,9 @@ final class SessionJson {
                 .put("days", session.days().stream().map(DynoJson::write).toList())
                 .put("money", MoneyJson.write(session.money()))
                 .put("notes", session.notes().stream().map(SessionJson::write).toList());
+        if (!session.judgement().isOwn()) {
+            written.put("judgement", session.judgement().edited());
+        }
         session.stated().map(DynoJson::write).ifPresent(stated -> written.put("stated", stated));
         written.unlessEmpty(
                 "pictures", session.pictures().stream().map(PictureJson::write).toList());

@@ -26,6 +26,7 @@ final class RowReader {
     private static final Range DROP = new Range(Dimension.ROTATION, -500, 3000, "-500 to 3000 rpm");
     private static final Range CRANKING = new Range(Dimension.ROTATION, 20, 1000, "20 to 1000 rpm");
     private static final Range VOLTS = new Range(Dimension.VOLTAGE, 1, 30, "1 to 30 V");
+    private static final Range ZERO = new Range(Dimension.SHARE, 0, 0.5, "0 to 50 %");
     private static final Range SHARE = new Range(Dimension.SHARE, 0, 1, "0 to 100 %");
     private static final Range SLACK = new Range(Dimension.ANGLE, 0, 60, "0 to 60° of crank");
     private static final Range GAP = new Range(Dimension.LENGTH, 0, 5e-3, "0 to 5 mm");
@@ -127,6 +128,7 @@ final class RowReader {
             row.refuse(SheetColumn.SUPPLY, test);
             row.refuse(SheetColumn.ORIFICE, test);
             row.refuse(SheetColumn.AIR, test);
+            row.refuse(SheetColumn.CLOSED, test);
         }
     }
 
@@ -142,7 +144,8 @@ final class RowReader {
                 words(SheetColumn.GAUGE),
                 row.quantity(SheetColumn.GAUGE_STEP, GAUGE),
                 row.quantity(SheetColumn.OIL, OIL),
-                words(SheetColumn.WHO));
+                words(SheetColumn.WHO),
+                row.quantity(SheetColumn.CLOSED, row.text(SheetColumn.CLOSED).endsWith("%") ? ZERO : GAUGE));
     }
 
     private Optional<String> words(SheetColumn column) {

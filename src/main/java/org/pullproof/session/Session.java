@@ -28,6 +28,7 @@ import org.pullproof.worth.MoneyBook;
  * @param money what is spent and what could be
  * @param notes free words
  * @param stated a figure of another dyno's sheet, as stated there
+ * @param judgement values of judgement that stand in the place of the program's own
  * @param pictures photographs, in the order they were attached
  */
 public record Session(
@@ -43,6 +44,7 @@ public record Session(
         MoneyBook money,
         List<Note> notes,
         Optional<StatedFigure> stated,
+        Judgement judgement,
         List<Picture> pictures) {
     public Session {
         readings = List.copyOf(readings);
@@ -73,6 +75,7 @@ public record Session(
                 MoneyBook.empty(),
                 List.of(),
                 Optional.empty(),
+                Judgement.own(),
                 List.of());
     }
 
@@ -98,6 +101,7 @@ public record Session(
                 money,
                 notes,
                 stated,
+                judgement,
                 pictures);
     }
 
@@ -115,6 +119,7 @@ public record Session(
                 money,
                 notes,
                 stated,
+                judgement,
                 pictures);
     }
 
@@ -132,6 +137,7 @@ public record Session(
                 money,
                 notes,
                 stated,
+                judgement,
                 pictures);
     }
 
@@ -149,12 +155,14 @@ public record Session(
                 money,
                 notes,
                 stated,
+                judgement,
                 pictures);
     }
 
     public Session withSetups(List<Setup> next, String present, List<Change> steps) {
         return new Session(
-                car, profile, readings, tuneUp, next, present, steps, standard, days, money, notes, stated, pictures);
+                car, profile, readings, tuneUp, next, present, steps, standard, days, money, notes, stated, judgement,
+                pictures);
     }
 
     public Session withStandard(Standard next) {
@@ -171,6 +179,7 @@ public record Session(
                 money,
                 notes,
                 stated,
+                judgement,
                 pictures);
     }
 
@@ -188,6 +197,7 @@ public record Session(
                 money,
                 notes,
                 stated,
+                judgement,
                 pictures);
     }
 
@@ -205,6 +215,7 @@ public record Session(
                 next,
                 notes,
                 stated,
+                judgement,
                 pictures);
     }
 
@@ -222,6 +233,7 @@ public record Session(
                 money,
                 next,
                 stated,
+                judgement,
                 pictures);
     }
 
@@ -239,6 +251,7 @@ public record Session(
                 money,
                 notes,
                 next,
+                judgement,
                 pictures);
     }
 
@@ -256,6 +269,7 @@ public record Session(
                 money,
                 notes,
                 stated,
+                judgement,
                 next);
     }
 
@@ -264,5 +278,23 @@ public record Session(
         return pictures.stream()
                 .filter(picture -> picture.about().equals(about))
                 .toList();
+    }
+
+    public Session withJudgement(Judgement next) {
+        return new Session(
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                stated,
+                next,
+                pictures);
     }
 }

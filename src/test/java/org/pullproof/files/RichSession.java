@@ -25,6 +25,7 @@ import org.pullproof.health.LeakZone;
 import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
 import org.pullproof.session.About;
+import org.pullproof.session.Judgement;
 import org.pullproof.session.Note;
 import org.pullproof.session.Picture;
 import org.pullproof.session.Session;
@@ -79,6 +80,7 @@ final class RichSession {
                 .withMoney(money())
                 .withNotes(List.of(new Note(NOON, "Line one\nline two")))
                 .withStated(Optional.of(StatedFigure.parse("248.0hp sae-j607 wheels 98.2kPa 30C; seller, March")))
+                .withJudgement(Judgement.own().with(Map.of("health.weakDrop", Optional.of(12.0))))
                 .withPictures(List.of(
                         new Picture(
                                 About.part("battery lead"),
@@ -143,7 +145,8 @@ final class RichSession {
                 Optional.of("the old brass one"),
                 Optional.of(psi("2")),
                 Optional.of(Quantity.of("5", Unit.ML)),
-                Optional.of("A. Friend"));
+                Optional.of("A. Friend"),
+                Optional.of(Quantity.of("2", Unit.PERCENT)));
     }
 
     private static Quantity psi(String figure) {
