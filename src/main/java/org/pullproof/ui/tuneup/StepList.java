@@ -38,6 +38,9 @@ final class StepList extends VBox {
     private final ComboBox<String> plan = new ComboBox<>();
     private final Label time = Labels.wrapped("", "caption");
     private final Label because = Labels.wrapped("", "caption");
+    private final VBox act = new VBox(2);
+    private final Button edit = Actions.plain("edit this step for this car", "");
+    private final StepForm form;
     private boolean showing;
 
     StepList(TuneUpViewModel model, Runnable printCard) {
@@ -60,7 +63,10 @@ final class StepList extends VBox {
         HBox head = new HBox(
                 8, Labels.whole("Steps in order", "section"), Labels.whole("Space: done or not done", "caption"));
         head.setAlignment(Pos.CENTER_LEFT);
-        VBox act = new VBox(2, of, help, cautions);
+        form = new StepForm(model, this::closeForm);
+        edit.getStyleClass().add("link");
+        edit.setOnAction(pressed -> openForm());
+        act.getChildren().setAll(of, help, cautions, edit);
         act.getStyleClass().add("well");
         // below the list, so that the keyboard comes to the steps first
         Button card = Actions.plain("Run card", "F4");
@@ -68,6 +74,19 @@ final class StepList extends VBox {
         HBox choice = new HBox(8, Labels.whole("Do", "caption"), plan, card);
         choice.setAlignment(Pos.CENTER_LEFT);
         getChildren().setAll(head, list, choice, time, because, act);
+    }
+
+    private void openForm() {
+        Optional.ofNullable(list.getSelectionModel().getSelectedItem()).ifPresent(chosen -> {
+            act.getChildren().setAll(of, form);
+            form.show(model.whole(chosen.step().id()));
+        });
+    }
+
+    private void closeForm() {
+        if (act.getChildren().contains(form)) {
+            act.getChildren().setAll(of, help, cautions, edit);
+        }
     }
 
     private void want(@Nullable String name) {
@@ -97,6 +116,7 @@ final class StepList extends VBox {
     }
 
     void show() {
+        closeForm();
         showPlan();
         int chosen = list.getSelectionModel().getSelectedIndex();
         list.getItems().setAll(model.findings().steps());
@@ -119,6 +139,7 @@ final class StepList extends VBox {
 
     private void warn(@Nullable StepState step) {
         if (step != null) {
+            closeForm();
             of.setText("Step " + step.step().id() + ": " + step.step().title());
             help.setText(help(step.step()));
             help.setManaged(!help.getText().isEmpty());

@@ -17,6 +17,7 @@ import org.pullproof.health.Conditions;
 import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
 import org.pullproof.tuneup.PlugRecord;
+import org.pullproof.tuneup.Step;
 import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.tuneup.TuneUpFindings.PlugFinding;
 import org.pullproof.tuneup.TuneUpFindings.State;
@@ -67,6 +68,20 @@ public final class TuneUpViewModel {
                 step.state() == State.DONE
                         ? open -> tools.tickStep().untick(open, id)
                         : open -> tools.tickStep().tick(open, id, now));
+    }
+
+    /** A step as this car follows it, with all it needs whatever is planned. */
+    Step whole(String id) {
+        return tools.editSteps().of(model.session()).require(id);
+    }
+
+    /** Follows an edited step from now on; why not stands with {@code refused}. */
+    void edit(Step step, Consumer<String> refused) {
+        model.act(open -> tools.editSteps().change(open, step), refused);
+    }
+
+    void resetSteps(Consumer<String> refused) {
+        model.act(open -> tools.editSteps().reset(open), refused);
     }
 
     void putBack(String part) {

@@ -183,6 +183,32 @@ class TuneUpSheetTest {
         assertThat(stage.getScene().getFocusOwner().getAccessibleText()).isEqualTo("Start gate");
     }
 
+    @Test
+    void aStepIsEditedForThisCarAndACircleIsRefusedInWords() {
+        fx(() -> button("edit this step for this car").fire());
+        type("Title of the step", "Read codes, then cool down");
+        type("Minutes of the step", "25");
+        fx(() -> button("Keep for this car").fire());
+        assertThat(tuneUp().own().orElseThrow().require("a").minutes()).isEqualTo(25);
+
+        fx(() -> button("edit this step for this car").fire());
+        type("Steps that come first", "c");
+        fx(() -> button("Keep for this car").fire());
+        assertThat(tuneUp().own().orElseThrow().require("a").needs()).isEmpty();
+        assertThat(sheet.node().lookupAll(".refusal").stream()
+                        .map(Label.class::cast)
+                        .map(Label::getText))
+                .anyMatch(text -> text.contains("circle"));
+    }
+
+    private Button button(String words) {
+        return sheet.node().lookupAll(".button").stream()
+                .map(Button.class::cast)
+                .filter(button -> button.getText().equals(words))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("There is no button " + words));
+    }
+
     private void press(KeyCode code) {
         fx(() -> sheet.key(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, false, false)));
     }
