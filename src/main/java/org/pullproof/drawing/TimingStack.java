@@ -53,8 +53,8 @@ public final class TimingStack {
     /** The picture; empty as long as the base timing is not told, or nothing stands on it. */
     public static Optional<Drawing> of(BaseSettings settings, double width, double height) {
         boolean stacked = !settings.curve().isEmpty()
-                || settings.totalDegrees().isPresent()
-                        && settings.of(Setting.PULL_RPM).isPresent();
+                || (settings.totalDegrees().isPresent()
+                        && settings.of(Setting.PULL_RPM).isPresent());
         return settings.of(Setting.BASE_TIMING)
                 .filter(base -> stacked)
                 .map(base -> new TimingStack(settings, base.si(), width, height).draw());
