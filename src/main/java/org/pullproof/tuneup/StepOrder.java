@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -67,7 +68,7 @@ record StepOrder(String graph, List<Step> steps) {
         }
 
         Optional<List<String>> back(String at, List<String> way) {
-            return needs(known.get(at))
+            return needs(Objects.requireNonNull(known.get(at), at))
                     .filter(need -> need.equals(start) || seen.add(need))
                     .flatMap(need -> onwards(
                             need, Stream.concat(way.stream(), Stream.of(need)).toList())

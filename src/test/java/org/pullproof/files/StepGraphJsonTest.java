@@ -22,7 +22,9 @@ class StepGraphJsonTest {
     }
 
     static Stream<Path> files() throws IOException {
-        return Files.list(Path.of("src/main/resources/org/pullproof/tuneup"));
+        try (Stream<Path> files = Files.list(Path.of("src/main/resources/org/pullproof/tuneup"))) {
+            return files.toList().stream();
+        }
     }
 
     private static String written(StepGraph graph) {

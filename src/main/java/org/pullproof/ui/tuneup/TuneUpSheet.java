@@ -24,7 +24,6 @@ public final class TuneUpSheet implements Sheet {
     /** From this width on the boxes stand in two columns. */
     private static final double TWO_COLUMNS = 1230;
 
-    private final TuneUpViewModel model;
     private final HBox page = new HBox(24);
     private final StepList steps;
     private final GateBox gate;
@@ -45,7 +44,6 @@ public final class TuneUpSheet implements Sheet {
      * @param printCard asks where to, and prints the run card
      */
     public TuneUpSheet(TuneUpViewModel model, PictureStrip.Acts pictures, Runnable printCard) {
-        this.model = model;
         this.printCard = printCard;
         BenchViewModel bench = model.bench();
         this.steps = new StepList(model, printCard);
