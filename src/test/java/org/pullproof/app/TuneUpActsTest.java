@@ -147,7 +147,9 @@ class TuneUpActsTest {
                 tools.recordSettings().keepAs(set, "as tuned", WHEN).session().present();
 
         assertThat(tuned.name()).isEqualTo("as tuned");
-        assertThat(tuned.levels().get("timing").in(Unit.DEGREE)).isEqualTo(32);
+        assertThat(tuned.levels())
+                .hasEntrySatisfying(
+                        "timing", total -> assertThat(total.in(Unit.DEGREE)).isEqualTo(32));
         assertThat(tuned.levels()).containsEntry("base-timing", Quantity.of("10", Unit.DEGREE));
     }
 

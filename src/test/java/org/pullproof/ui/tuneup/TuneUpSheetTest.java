@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.pullproof.HeadlessFx;
 import org.pullproof.tuneup.TuneUp;
 import org.pullproof.ui.DeskFixture;
+import org.pullproof.ui.Snapshots;
 import org.pullproof.ui.parts.Fonts;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -49,12 +50,13 @@ class TuneUpSheetTest {
     @BeforeEach
     void show() throws IOException {
         desk = new DeskFixture(folder);
-        fx(() -> {
-            sheet = TuneUpPictures.sheet(desk.model(), desk.tools());
-            Scene scene = new Scene((Parent) sheet.node(), 828, 560);
+        sheet = Snapshots.onFx(() -> {
+            TuneUpSheet made = TuneUpPictures.sheet(desk.model(), desk.tools());
+            Scene scene = new Scene((Parent) made.node(), 828, 560);
             scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");
             stage.setScene(scene);
             stage.show();
+            return made;
         });
     }
 
