@@ -139,6 +139,7 @@ public final class HealthAssessor {
         remarks.addAll(evidence.comparison().takenAsAlike());
         slowCranking(evidence).ifPresent(remarks::add);
         remarks.addAll(new CompressionNotes(evidence).all());
+        remarks.addAll(new TrimNotes(evidence, limits).all());
         AltitudeNote.of(evidence, limits).ifPresent(remarks::add);
         oneRoundOnly(evidence).ifPresent(remarks::add);
         remarks.addAll(supplyNotRecorded(evidence));
