@@ -14,4 +14,9 @@ public record Likelihood(String name, List<Double> chances) {
         chances = List.copyOf(chances);
         chances.forEach(chance -> Check.chance("The chance of \"" + name + "\" in a state", chance));
     }
+
+    /** The chances as a row of a table; a new one each time. */
+    public double[] row() {
+        return chances.stream().mapToDouble(Double::doubleValue).toArray();
+    }
 }
