@@ -28,10 +28,11 @@ final class Bill {
 
     /** The share of draws above a cap, batch by batch. */
     double[] over(double cap) {
-        double[] over = new double[money.length];
-        for (int i = 0; i < over.length; i++) {
-            over[i] = money[i] > cap ? 1 : 0;
+        double[] over = new double[meanMoney.length];
+        int each = money.length / over.length;
+        for (int i = 0; i < money.length; i++) {
+            over[i / each] += money[i] > cap ? 1.0 / each : 0;
         }
-        return Batches.means(over);
+        return over;
     }
 }

@@ -1,6 +1,7 @@
 package org.pullproof.worth.decision.money;
 
 import java.util.Map;
+import java.util.Set;
 import org.pullproof.worth.decision.answer.Input.Common;
 import org.pullproof.worth.decision.draws.Batches;
 import org.pullproof.worth.decision.draws.Streams;
@@ -20,7 +21,8 @@ public final class Ledger {
     private final Rates rates;
     private final Overs overs;
 
-    private Ledger(Layout layout, Streams streams, Scenario scenario, Bills bills, Gains gains, Cell[][] cells) {
+    private Ledger(
+            Layout layout, Streams streams, Scenario scenario, Bills bills, Gains gains, Cell[][] cells, Overs overs) {
         this.layout = layout;
         this.streams = streams;
         this.scenario = scenario;
@@ -28,13 +30,14 @@ public final class Ledger {
         this.gains = gains;
         this.cells = cells;
         this.rates = Rates.of(scenario);
-        this.overs = new Overs(bills, scenario);
+        this.overs = overs;
     }
 
     public static Ledger of(Layout layout, Streams streams, Scenario scenario) {
         Bills bills = new Bills(layout, scenario, streams);
         Gains gains = new Gains(layout, scenario, streams);
-        return new Ledger(layout, streams, scenario, bills, gains, cells(layout, streams, scenario, bills, gains));
+        Cell[][] cells = cells(layout, streams, scenario, bills, gains);
+        return new Ledger(layout, streams, scenario, bills, gains, cells, new Overs(bills, scenario));
     }
 
     /** The same draws under another scenario of the same problem. */
@@ -46,7 +49,8 @@ public final class Ledger {
         Bills itsBills = sameBills ? bills : new Bills(layout, to, streams);
         Gains itsGains = sameGains ? gains : new Gains(layout, to, streams);
         Cell[][] itsCells = sameBills && sameGains && sameCar ? cells : cells(layout, streams, to, itsBills, itsGains);
-        return new Ledger(layout, streams, to, itsBills, itsGains, itsCells);
+        Overs itsOvers = sameBills && scenario.agrees(to, Common.PRICE) ? overs : new Overs(itsBills, to);
+        return new Ledger(layout, streams, to, itsBills, itsGains, itsCells, itsOvers);
     }
 
     private static Cell[][] cells(Layout layout, Streams streams, Scenario scenario, Bills bills, Gains gains) {
@@ -123,6 +127,20 @@ public final class Ledger {
             }
         }
         return values;
+    }
+
+    /** H by leaf and state: chance that the engine fails within so many months, where the car is kept. */
+    public double[][] failure(double months) {
+        Hazard hazard = new Hazard(scenario);
+        double[][] failure = new double[cells.length][scenario.chances().length];
+        for (int leaf = 0; leaf < cells.length; leaf++) {
+            LeafPlan plan = layout.leaves().get(leaf);
+            for (int s = 0; s < failure[leaf].length; s++) {
+                Set<String> left = plan.left(scenario.problem().states().get(s));
+                failure[leaf][s] = plan.keeps() ? hazard.of(plan.end().cure(), left, months) : 0;
+            }
+        }
+        return failure;
     }
 
     /** The whole bill of each line in every draw, as if a find hits. */

@@ -2,6 +2,7 @@ package org.pullproof.worth.decision.money;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.pullproof.worth.decision.draws.Ingredient;
 import org.pullproof.worth.decision.draws.Streams;
 import org.pullproof.worth.decision.problem.CostLine;
@@ -84,14 +85,16 @@ final class TreeReader {
 
     private Pick pick(Choose choose, Way way) {
         int index = places.size();
+        int first = leaves.size();
+        List<String> names = choose.choices().stream().map(Choice::name).toList();
         places.add(new PickPlace(
-                way.path(),
-                way.seen(),
-                choose.choices().stream().map(Choice::name).toList()));
+                way.path(), way.seen(), names, List.of())); // holds the number while those behind are read
         List<Branch> children = new ArrayList<>();
-        for (int c = 0; c < choose.choices().size(); c++) {
+        for (int c = 0; c < names.size(); c++) {
             children.add(branch(choose.choices().get(c).then(), way.picking(c)));
         }
+        List<Integer> behind = IntStream.range(first, leaves.size()).boxed().toList();
+        places.set(index, new PickPlace(way.path(), way.seen(), names, behind));
         return new Pick(index, children);
     }
 
