@@ -23,6 +23,7 @@ final class AnswerMaker {
     /** Sums below this are rounding. */
     private static final double ROUNDING = 1e-9;
 
+    private final Field field;
     private final Weighed weighed;
     private final Twins twins;
     private final Progress progress;
@@ -31,9 +32,9 @@ final class AnswerMaker {
     private final Information information;
     private final Reruns reruns;
 
-    AnswerMaker(Weighed weighed, Twins twins, long seed, Progress progress) {
-        progress.at(0.2);
-        this.weighed = weighed;
+    AnswerMaker(Field field, Twins twins, long seed, Progress progress) {
+        this.field = field;
+        this.weighed = field.weighed();
         this.twins = twins;
         this.progress = progress;
         this.problem = weighed.problem();
@@ -43,9 +44,7 @@ final class AnswerMaker {
     }
 
     Answer make() {
-        List<Realised> realised = Decision.realised(weighed);
-        Contest contest = new Contest(realised, weighed.chances());
-        List<OptionAnswer> rows = new OptionRows(weighed, realised, contest, twins).rows();
+        List<OptionAnswer> rows = new OptionRows(field, twins).rows();
         progress.at(0.4);
         Optional<HighestPrices> prices = HighestPrices.of(weighed);
         TestRows testRows = new TestRows(weighed, information, prices, smallestSum());
@@ -63,7 +62,7 @@ final class AnswerMaker {
                 prices.map(found -> found.answer(reruns)),
                 shut(),
                 flips,
-                knowing(realised, pair),
+                knowing(pair),
                 tests,
                 pair,
                 smallestSum(),
@@ -93,7 +92,7 @@ final class AnswerMaker {
                 .filter(shut -> shut.costsOfCap() > ROUNDING);
     }
 
-    private Knowing knowing(List<Realised> realised, Optional<PairAnswer> pair) {
+    private Knowing knowing(Optional<PairAnswer> pair) {
         Map<String, Sum> faults = new LinkedHashMap<>();
         for (String fault : problem.faults().keySet()) {
             faults.put(fault, information.figure(information.shows(fault)));
@@ -103,7 +102,7 @@ final class AnswerMaker {
             everything = Math.max(everything, information.value(Information.rows(test)));
         }
         everything = Math.max(everything, pair.map(PairAnswer::value).orElse(0.0));
-        Ingredients ingredients = new Ingredients(realised, weighed.chances(), best.allowed(), best.option());
+        Ingredients ingredients = new Ingredients(field.realised(), weighed.chances(), best.allowed(), best.option());
         return new Knowing(
                 everything,
                 faults,
