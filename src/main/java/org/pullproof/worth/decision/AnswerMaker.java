@@ -49,7 +49,7 @@ final class AnswerMaker {
         Optional<HighestPrices> prices = HighestPrices.of(weighed);
         TestRows testRows = new TestRows(weighed, information, prices, smallestSum());
         List<TestAnswer> tests = testRows.rows();
-        Optional<PairAnswer> pair = testRows.bestPair(tests);
+        List<PairAnswer> pairs = testRows.pairs(tests);
         Optional<Lead> lead = new Leads(weighed, best, reruns, smallestSum()).lead(rows);
         progress.at(0.5);
         List<Flip> flips = flips();
@@ -62,9 +62,9 @@ final class AnswerMaker {
                 prices.map(found -> found.answer(reruns)),
                 shut(),
                 flips,
-                knowing(pair),
+                knowing(tests, pairs),
                 tests,
-                pair,
+                pairs.stream().findFirst(),
                 smallestSum(),
                 new Remarks(problem, rows, flips).all());
     }
@@ -92,20 +92,24 @@ final class AnswerMaker {
                 .filter(shut -> shut.costsOfCap() > ROUNDING);
     }
 
-    private Knowing knowing(Optional<PairAnswer> pair) {
+    private Knowing knowing(List<TestAnswer> tests, List<PairAnswer> pairs) {
         Map<String, Sum> faults = new LinkedHashMap<>();
         for (String fault : problem.faults().keySet()) {
             faults.put(fault, information.figure(information.shows(fault)));
         }
-        double everything = information.value(information.showsState());
-        for (var test : problem.tests()) {
-            everything = Math.max(everything, information.value(Information.rows(test)));
-        }
-        everything = Math.max(everything, pair.map(PairAnswer::value).orElse(0.0));
         Ingredients ingredients = new Ingredients(field.realised(), weighed.chances(), best.allowed(), best.option());
         return new Knowing(
-                everything,
+                everything(tests, pairs),
                 faults,
                 ingredients.all(weighed.ledger().linesByName(), weighed.ledger().gainsByName()));
+    }
+
+    /** Under a budget a finding may be worth more than the state itself, as it keeps an option open; perfect is the most of all. */
+    private double everything(List<TestAnswer> tests, List<PairAnswer> pairs) {
+        double state = information.value(information.showsState());
+        double one =
+                tests.stream().mapToDouble(test -> test.value().value()).max().orElse(0);
+        double two = pairs.stream().mapToDouble(PairAnswer::value).max().orElse(0);
+        return Math.max(state, Math.max(one, two));
     }
 }
