@@ -57,6 +57,7 @@ final class AnswerMaker {
                 problem,
                 new Calls(weighed, best, smallestSum()).call(rows.get(0), lead),
                 weighed.ledger().draws() == 1,
+                noise(rows.get(0)),
                 rows,
                 lead,
                 prices.map(found -> found.answer(reruns)),
@@ -67,6 +68,12 @@ final class AnswerMaker {
                 pairs.stream().findFirst(),
                 smallestSum(),
                 new Remarks(problem, rows, flips).all());
+    }
+
+    private double noise(OptionAnswer first) {
+        double inputs =
+                InputNoise.between(best.option(), weighed.reference(), reruns).total();
+        return Math.hypot(2 * first.expected().se(), inputs);
     }
 
     private double smallestSum() {

@@ -30,7 +30,7 @@ import org.pullproof.worth.decision.problem.Quote;
  * A question small enough to answer by hand: a car that is worth 5,000 sound and 800 in parts, one fault that takes 1,000 off and gives
  * back 10 % of 100 hp, there with a chance of a half; nothing fails and nothing is drawn. Immutable.
  */
-record SmallProblem(
+public record SmallProblem(
         double spent,
         Optional<Double> budget,
         Optional<Purchase> purchase,
@@ -40,32 +40,32 @@ record SmallProblem(
         List<MoneyTest> tests) {
     static final String FAULT = "rings";
 
-    static SmallProblem of(Option... options) {
+    public static SmallProblem of(Option... options) {
         return new SmallProblem(0, Optional.empty(), Optional.empty(), 20, 10, List.of(options), List.of());
     }
 
-    SmallProblem spending(double already) {
+    public SmallProblem spending(double already) {
         return new SmallProblem(already, budget, purchase, valuePerHp, hourPrice, options, tests);
     }
 
-    SmallProblem capped(double cap) {
+    public SmallProblem capped(double cap) {
         return new SmallProblem(spent, Optional.of(cap), purchase, valuePerHp, hourPrice, options, tests);
     }
 
-    SmallProblem forSale(Optional<Double> asked, Optional<Double> least) {
+    public SmallProblem forSale(Optional<Double> asked, Optional<Double> least) {
         return new SmallProblem(
                 spent, budget, Optional.of(new Purchase(asked, least)), valuePerHp, hourPrice, options, tests);
     }
 
-    SmallProblem valuing(double perHp, double perHour) {
+    public SmallProblem valuing(double perHp, double perHour) {
         return new SmallProblem(spent, budget, purchase, perHp, perHour, options, tests);
     }
 
-    SmallProblem with(MoneyTest... more) {
+    public SmallProblem with(MoneyTest... more) {
         return new SmallProblem(spent, budget, purchase, valuePerHp, hourPrice, options, List.of(more));
     }
 
-    Problem problem() {
+    public Problem problem() {
         Map<String, FaultMoney> faults = new LinkedHashMap<>();
         faults.put(FAULT, new FaultMoney("worn rings", 1000, 0, new Normal(10, 0), true, true, Optional.empty()));
         Assumptions usual = Assumptions.USUAL;
@@ -103,21 +103,21 @@ record SmallProblem(
                 Optional.empty());
     }
 
-    static Option keep() {
+    public static Option keep() {
         return Option.of("drive as it is", Option.Role.REFERENCE, End.of(Ending.KEEP));
     }
 
-    static Option walk() {
+    public static Option walk() {
         return Option.of("walk away", Option.Role.REFERENCE, End.of(Ending.WALK));
     }
 
     /** Buys it and keeps it. */
-    static Option buy() {
+    public static Option buy() {
         return Option.of("buy", Option.Role.BUYS, new Do(List.of(CostLine.purchase()), End.of(Ending.KEEP)));
     }
 
     /** Cures the fault for one figure. */
-    static Option cure(String name, double cost) {
+    public static Option cure(String name, double cost) {
         CostLine line = new CostLine(
                 name, CostLine.Kind.ENGINE, Quote.fixed(cost), Overrun.NONE, 0, 0, Optional.empty(), Set.of());
         return Option.of(
@@ -127,7 +127,7 @@ record SmallProblem(
     }
 
     /** Gains so much power for one figure, whatever the engine has. */
-    static Option tune(String name, double cost, double percent) {
+    public static Option tune(String name, double cost, double percent) {
         return Option.of(
                 name,
                 Option.Role.OTHER,
@@ -137,7 +137,7 @@ record SmallProblem(
     }
 
     /** A test that finds the fault with these chances, with it and without. */
-    static MoneyTest test(String name, double money, double withFault, double without) {
+    public static MoneyTest test(String name, double money, double withFault, double without) {
         return new MoneyTest(
                 name,
                 0,
