@@ -9,6 +9,7 @@ import org.pullproof.engine.EngineProfile;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.Verdict;
 import org.pullproof.health.compression.Levels;
+import org.pullproof.health.faults.EngineState;
 import org.pullproof.health.faults.FaultModel;
 import org.pullproof.health.leakdown.LeakReading;
 import org.pullproof.health.nexttest.TestCosts;
@@ -139,7 +140,9 @@ public final class HealthAssessor {
         remarks.addAll(evidence.comparison().takenAsAlike());
         slowCranking(evidence).ifPresent(remarks::add);
         remarks.addAll(new CompressionNotes(evidence).all());
-        AltitudeNote.of(evidence, limits).ifPresent(remarks::add);
+        remarks.addAll(new TrimNotes(evidence, limits).all());
+        AltitudeNote.of(evidence, limits, weighed.statesCalled().contains(EngineState.RINGS_ALL))
+                .ifPresent(remarks::add);
         oneRoundOnly(evidence).ifPresent(remarks::add);
         remarks.addAll(supplyNotRecorded(evidence));
         offZero(evidence).ifPresent(remarks::add);

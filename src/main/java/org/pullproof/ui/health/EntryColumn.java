@@ -115,7 +115,7 @@ public enum EntryColumn {
             case COMPRESSION_DRY, COMPRESSION_WET, RUNNING_COMPRESSION -> Optional.of(Shown.COMPRESSION.unit(system));
             case OIL_PRESSURE -> Optional.of(Shown.OIL_PRESSURE.unit(system));
             case VACUUM -> Optional.of(Shown.VACUUM.unit(system));
-            case LEAKDOWN, STARTER_CURRENT, MISFIRES -> Optional.of(Unit.PERCENT);
+            case LEAKDOWN, STARTER_CURRENT, MISFIRES, TRIMS -> Optional.of(Unit.PERCENT);
             case CHARGING -> Optional.of(Unit.VOLT);
             case CHAIN_SLACK -> Optional.of(Unit.DEGREE);
             case LASH -> Optional.of(Shown.LASH.unit(system));
