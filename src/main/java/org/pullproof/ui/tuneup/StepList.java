@@ -48,7 +48,7 @@ final class StepList extends VBox {
         this.model = model;
         list.setAccessibleText("Steps in order");
         list.setCellFactory(view -> new Line());
-        list.setMinHeight(205);
+        list.setMinHeight(176);
         list.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         list.setOnMouseClicked(click -> {
             if (click.getButton() == MouseButton.PRIMARY && click.getClickCount() == 2) {
