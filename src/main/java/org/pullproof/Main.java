@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import org.pullproof.advice.Appraiser;
 import org.pullproof.advice.Cautions;
+import org.pullproof.advice.GateKeeper;
 import org.pullproof.advice.NextStepRules;
 import org.pullproof.app.AddPulls;
 import org.pullproof.app.AddReadings;
@@ -22,6 +23,7 @@ import org.pullproof.app.DemoShelf;
 import org.pullproof.app.ExcludePull;
 import org.pullproof.app.MakeReport;
 import org.pullproof.app.MakeTally;
+import org.pullproof.app.PassGate;
 import org.pullproof.app.PullFileReader;
 import org.pullproof.app.ReadAir;
 import org.pullproof.app.ReadRoll;
@@ -133,6 +135,7 @@ public final class Main {
                 new RecordAir(desk, readAir),
                 new AddPulls(desk, pullReader, Clock.system(ZoneId.systemDefault())),
                 new ReadRoll(pullReader),
+                new PassGate(desk),
                 new ExcludePull(desk),
                 new AddReadings(desk, new CsvFile(), Clock.system(ZoneId.systemDefault())),
                 new RecordReading(desk),
@@ -149,6 +152,7 @@ public final class Main {
                         dyno,
                         new ChangeJudge(),
                         new WorthAssessor(trade.options()),
+                        new GateKeeper(trade.doNotRun()),
                         new NextStepRules(trade.testPrices(), cautions))),
                 new CheckSession(desk),
                 new MakeReport(Clock.system(ZoneId.systemDefault())),

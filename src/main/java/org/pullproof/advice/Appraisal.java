@@ -22,6 +22,7 @@ import org.pullproof.worth.WorthFindings;
  * @param dyno what it makes
  * @param changes which change made power
  * @param worth is it worth more money
+ * @param gate the gate before the first pull of the last dyno day
  * @param next what to do now
  * @param stages how far each stage is, in the order of the job
  */
@@ -34,6 +35,7 @@ public record Appraisal(
         DynoFindings dyno,
         ChangeLedger changes,
         WorthFindings worth,
+        LoadGate gate,
         NextStep next,
         List<StageProgress> stages) {
     public Appraisal {

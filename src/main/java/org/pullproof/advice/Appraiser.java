@@ -27,6 +27,7 @@ public final class Appraiser {
     private final DynoAssessor dyno;
     private final ChangeJudge judge;
     private final WorthAssessor worth;
+    private final GateKeeper keeper;
     private final NextStepRules rules;
 
     public Appraiser(
@@ -35,12 +36,14 @@ public final class Appraiser {
             DynoAssessor dyno,
             ChangeJudge judge,
             WorthAssessor worth,
+            GateKeeper keeper,
             NextStepRules rules) {
         this.health = health;
         this.tuneUp = tuneUp;
         this.dyno = dyno;
         this.judge = judge;
         this.worth = worth;
+        this.keeper = keeper;
         this.rules = rules;
     }
 
@@ -76,7 +79,8 @@ public final class Appraiser {
                 presentBandKw(session, made),
                 session.profile(),
                 figures);
-        Situation now = new Situation(session, sound, tuned, flagged, changed);
+        LoadGate gate = keeper.gate(session, sound, tuned);
+        Situation now = new Situation(session, sound, tuned, flagged, changed, gate);
         return new Appraisal(
                 session,
                 figures,
@@ -86,6 +90,7 @@ public final class Appraiser {
                 flagged,
                 changed,
                 paid,
+                gate,
                 rules.choose(now),
                 StageWords.of(now, paid));
     }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.pullproof.dyno.ColumnChoice;
+import org.pullproof.dyno.DayFact;
+import org.pullproof.dyno.DayGate;
 import org.pullproof.dyno.Drum;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.HowRead;
@@ -25,11 +27,13 @@ final class DynoJson {
     private DynoJson() {}
 
     static DynoDay readDay(JsonPlace place) throws BadFileException {
-        place.onlyKeys("date", "air", "pulls");
+        place.onlyKeys("date", "air", "pulls", "gate", "facts");
         LocalDate date = place.at("date").date();
         List<AirReading> air = place.each("air", AirJson::readReading);
         List<Pull> pulls = place.each("pulls", DynoJson::pull);
-        return place.checked(() -> new DynoDay(date, air, pulls));
+        DayGate gate = place.maybe("gate", DayJson::gate).orElse(DayGate.untouched());
+        Map<DayFact, String> facts = place.maybe("facts", DayJson::facts).orElse(Map.of());
+        return place.checked(() -> new DynoDay(date, air, pulls, gate, facts));
     }
 
     static StatedFigure readStated(JsonPlace place) throws BadFileException {
@@ -109,11 +113,17 @@ final class DynoJson {
     }
 
     static Map<String, Object> write(DynoDay day) {
-        return new JsonObject()
+        JsonObject written = new JsonObject()
                 .text("date", day.date())
                 .put("air", day.air().stream().map(AirJson::write).toList())
-                .put("pulls", day.pulls().stream().map(DynoJson::write).toList())
-                .entries();
+                .put("pulls", day.pulls().stream().map(DynoJson::write).toList());
+        if (!day.gate().isUntouched()) {
+            written.put("gate", DayJson.write(day.gate()));
+        }
+        if (!day.facts().isEmpty()) {
+            written.put("facts", DayJson.write(day.facts()));
+        }
+        return written.entries();
     }
 
     static Map<String, Object> write(StatedFigure stated) {

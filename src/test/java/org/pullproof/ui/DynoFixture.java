@@ -135,6 +135,7 @@ public final class DynoFixture {
                 dyno,
                 changes,
                 plain.worth(),
+                plain.gate(),
                 plain.next(),
                 plain.stages());
     }

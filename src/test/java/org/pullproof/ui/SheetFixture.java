@@ -88,6 +88,7 @@ public final class SheetFixture {
                 plain.dyno(),
                 plain.changes(),
                 plain.worth(),
+                plain.gate(),
                 plain.next(),
                 plain.stages());
     }
