@@ -10,6 +10,7 @@ import org.pullproof.health.TestKind;
 import org.pullproof.ui.changes.ChangesSheet;
 import org.pullproof.ui.changes.ChangesViewModel;
 import org.pullproof.ui.changes.DeskChangeActs;
+import org.pullproof.ui.dynoday.AirViewModel;
 import org.pullproof.ui.dynoday.DeskDynoActs;
 import org.pullproof.ui.dynoday.DynoDaySheet;
 import org.pullproof.ui.dynoday.DynoDayViewModel;
@@ -74,10 +75,8 @@ public final class MeasuringSheets {
     private Sheet dynoDay(SessionViewModel session) {
         DeskDynoActs acts =
                 new DeskDynoActs(tools.recordAir(), tools.addPulls(), tools.excludePull(), tools.setFacts());
-        return new DynoDaySheet(
-                new DynoDayViewModel(session, acts, new Correction(), new AirCheck(), clock),
-                chooser,
-                cautions.of("dyno-pull"));
+        AirViewModel air = new AirViewModel(session, acts, new Correction(), new AirCheck(), clock);
+        return new DynoDaySheet(new DynoDayViewModel(session, acts, air), chooser, cautions.of("dyno-pull"));
     }
 
     private Sheet changes(SessionViewModel session) {
