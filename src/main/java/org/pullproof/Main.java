@@ -9,7 +9,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import org.pullproof.advice.Appraiser;
 import org.pullproof.advice.Cautions;
-import org.pullproof.advice.GateKeeper;
+import org.pullproof.advice.DayKeeper;
 import org.pullproof.advice.NextStepRules;
 import org.pullproof.app.AddPulls;
 import org.pullproof.app.AddReadings;
@@ -23,7 +23,7 @@ import org.pullproof.app.DemoShelf;
 import org.pullproof.app.ExcludePull;
 import org.pullproof.app.MakeReport;
 import org.pullproof.app.MakeTally;
-import org.pullproof.app.PassGate;
+import org.pullproof.app.PrepareDay;
 import org.pullproof.app.PullFileReader;
 import org.pullproof.app.ReadAir;
 import org.pullproof.app.ReadRoll;
@@ -41,6 +41,7 @@ import org.pullproof.app.Window;
 import org.pullproof.changes.ChangeJudge;
 import org.pullproof.cli.Commands;
 import org.pullproof.dyno.DynoAssessor;
+import org.pullproof.dyno.PullLimits;
 import org.pullproof.files.CsvFile;
 import org.pullproof.files.FaultConstantsFile;
 import org.pullproof.files.HealthLimitsFile;
@@ -119,7 +120,8 @@ public final class Main {
         TradeFiles trade = new TradeFiles();
         HealthAssessor health =
                 new HealthAssessor(limits, new FaultModel(new FaultConstantsFile().read()), trade.testCosts());
-        DynoAssessor dyno = new DynoAssessor(correction, new PullLimitsFile().read());
+        PullLimits pullLimits = new PullLimitsFile().read();
+        DynoAssessor dyno = new DynoAssessor(correction, pullLimits);
         Cautions cautions = new Cautions(trade.cautions(), trade.lastCaution());
         ReadAir readAir = new ReadAir(new AirCheck(), correction);
         return new Toolbox(
@@ -135,7 +137,7 @@ public final class Main {
                 new RecordAir(desk, readAir),
                 new AddPulls(desk, pullReader, Clock.system(ZoneId.systemDefault())),
                 new ReadRoll(pullReader),
-                new PassGate(desk),
+                new PrepareDay(desk),
                 new ExcludePull(desk),
                 new AddReadings(desk, new CsvFile(), Clock.system(ZoneId.systemDefault())),
                 new RecordReading(desk),
@@ -152,7 +154,7 @@ public final class Main {
                         dyno,
                         new ChangeJudge(),
                         new WorthAssessor(trade.options()),
-                        new GateKeeper(trade.doNotRun()),
+                        new DayKeeper(trade.doNotRun(), pullLimits),
                         new NextStepRules(trade.testPrices(), cautions))),
                 new CheckSession(desk),
                 new MakeReport(Clock.system(ZoneId.systemDefault())),

@@ -27,7 +27,7 @@ public final class Appraiser {
     private final DynoAssessor dyno;
     private final ChangeJudge judge;
     private final WorthAssessor worth;
-    private final GateKeeper keeper;
+    private final DayKeeper keeper;
     private final NextStepRules rules;
 
     public Appraiser(
@@ -36,7 +36,7 @@ public final class Appraiser {
             DynoAssessor dyno,
             ChangeJudge judge,
             WorthAssessor worth,
-            GateKeeper keeper,
+            DayKeeper keeper,
             NextStepRules rules) {
         this.health = health;
         this.tuneUp = tuneUp;
@@ -79,8 +79,8 @@ public final class Appraiser {
                 presentBandKw(session, made),
                 session.profile(),
                 figures);
-        LoadGate gate = keeper.gate(session, sound, tuned);
-        Situation now = new Situation(session, sound, tuned, flagged, changed, gate);
+        DayStanding day = keeper.standing(session, sound, tuned, flagged);
+        Situation now = new Situation(session, sound, tuned, flagged, changed, day.gate());
         return new Appraisal(
                 session,
                 figures,
@@ -90,7 +90,7 @@ public final class Appraiser {
                 flagged,
                 changed,
                 paid,
-                gate,
+                day,
                 rules.choose(now),
                 StageWords.of(now, paid));
     }

@@ -19,17 +19,17 @@ import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.tuneup.TuneUpFindings.Block;
 
 /** Puts the points of the gate before the first pull together: engine, start gate, and what is looked at on the day. Immutable. */
-public final class GateKeeper {
+final class GateKeeper {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private final DoNotRun rules;
 
-    public GateKeeper(DoNotRun rules) {
+    GateKeeper(DoNotRun rules) {
         this.rules = rules;
     }
 
     /** The gate of the last dyno day. */
-    public LoadGate gate(Session session, HealthFindings health, TuneUpFindings tuneUp) {
+    LoadGate gate(Session session, HealthFindings health, TuneUpFindings tuneUp) {
         Optional<DynoDay> last = session.days().stream().reduce((earlier, later) -> later);
         DayGate by = last.map(DynoDay::gate).orElse(DayGate.untouched());
         List<GatePoint> points = Stream.of(

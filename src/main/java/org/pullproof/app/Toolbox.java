@@ -19,7 +19,7 @@ import org.pullproof.health.OddReading;
  * @param recordAir keeps a reading of the air
  * @param addPulls takes in pull files
  * @param readRoll tells what follows from a roll's or a car's speed against time
- * @param passGate goes through the gate before the first pull, and tells how the car stands on the dyno
+ * @param prepareDay goes through the gate before the first pull, and tells how the car stands on the dyno
  * @param excludePull takes a pull out of every judgement, with the reason
  * @param addReadings takes in a table of readings
  * @param recordReading keeps one reading
@@ -48,7 +48,7 @@ public record Toolbox(
         RecordAir recordAir,
         AddPulls addPulls,
         ReadRoll readRoll,
-        PassGate passGate,
+        PrepareDay prepareDay,
         ExcludePull excludePull,
         AddReadings addReadings,
         RecordReading recordReading,

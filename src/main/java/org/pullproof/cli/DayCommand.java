@@ -15,6 +15,7 @@ import org.pullproof.advice.LoadGate;
 import org.pullproof.app.OpenSession;
 import org.pullproof.app.Toolbox;
 import org.pullproof.dyno.DayFact;
+import org.pullproof.dyno.DayPlan;
 import org.pullproof.files.BadFileException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -68,6 +69,20 @@ final class DayCommand implements Callable<Integer> {
     private Map<String, String> told = Map.of();
 
     @Option(
+            names = "--plan",
+            paramLabel = "SETUP",
+            split = ",",
+            description = "The order in which setups are to be pulled: base,timing 32,base.")
+    private List<String> visits = List.of();
+
+    @Option(
+            names = "--pulls",
+            paramLabel = "N",
+            defaultValue = "3",
+            description = "Pulls at each visit; without it, 3.")
+    private int pulls;
+
+    @Option(
             names = "--at",
             paramLabel = "TIME",
             converter = Arguments.TimeArgument.class,
@@ -106,21 +121,23 @@ final class DayCommand implements Callable<Integer> {
         LoadGate gate = now.gate();
         OpenSession open = before;
         if (abort.isPresent()) {
-            open = tools.passGate().abort(open, abort.get(), when);
+            open = tools.prepareDay().abort(open, abort.get(), when);
         }
         for (String point : undone) {
-            open = tools.passGate().undo(open, gate, point, when.toLocalDate());
+            open = tools.prepareDay().undo(open, gate, point, when.toLocalDate());
         }
         for (String point : ticks) {
-            open = tools.passGate().tick(open, gate, point, when);
+            open = tools.prepareDay().tick(open, gate, point, when);
         }
         for (Map.Entry<String, String> passed : reasons.entrySet()) {
-            open = tools.passGate().pass(open, gate, passed.getKey(), passed.getValue(), when.toLocalDate());
+            open = tools.prepareDay().pass(open, gate, passed.getKey(), passed.getValue(), when.toLocalDate());
         }
         for (Map.Entry<String, String> fact : told.entrySet()) {
-            open = tools.passGate().tell(open, fact(fact.getKey()), fact.getValue(), when.toLocalDate());
+            open = tools.prepareDay().tell(open, fact(fact.getKey()), fact.getValue(), when.toLocalDate());
         }
-        return open;
+        return visits.isEmpty()
+                ? open
+                : tools.prepareDay().plan(open, Optional.of(new DayPlan(visits, pulls)), when.toLocalDate());
     }
 
     private DayFact fact(String key) {

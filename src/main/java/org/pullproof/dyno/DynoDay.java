@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.pullproof.weather.AirReading;
 
 /**
@@ -15,9 +16,15 @@ import org.pullproof.weather.AirReading;
  * @param pulls the pulls in the order they were made
  * @param gate what was done at the gate before the first pull
  * @param facts how the car stood on the dyno, in words as typed
+ * @param plan the order in which setups are to be pulled, if one was made
  */
 public record DynoDay(
-        LocalDate date, List<AirReading> air, List<Pull> pulls, DayGate gate, Map<DayFact, String> facts) {
+        LocalDate date,
+        List<AirReading> air,
+        List<Pull> pulls,
+        DayGate gate,
+        Map<DayFact, String> facts,
+        Optional<DayPlan> plan) {
     public DynoDay {
         air = List.copyOf(air);
         pulls = List.copyOf(pulls);
@@ -28,19 +35,23 @@ public record DynoDay(
 
     /** A day of which nothing but air and pulls is told. */
     public DynoDay(LocalDate date, List<AirReading> air, List<Pull> pulls) {
-        this(date, air, pulls, DayGate.untouched(), Map.of());
+        this(date, air, pulls, DayGate.untouched(), Map.of(), Optional.empty());
     }
 
     public DynoDay withAir(List<AirReading> next) {
-        return new DynoDay(date, next, pulls, gate, facts);
+        return new DynoDay(date, next, pulls, gate, facts, plan);
     }
 
     public DynoDay withPulls(List<Pull> next) {
-        return new DynoDay(date, air, next, gate, facts);
+        return new DynoDay(date, air, next, gate, facts, plan);
     }
 
     public DynoDay withGate(DayGate next) {
-        return new DynoDay(date, air, pulls, next, facts);
+        return new DynoDay(date, air, pulls, next, facts, plan);
+    }
+
+    public DynoDay withPlan(Optional<DayPlan> next) {
+        return new DynoDay(date, air, pulls, gate, facts, next);
     }
 
     /** Tells a fact; blank forgets it. */
@@ -52,6 +63,6 @@ public record DynoDay(
         } else {
             next.put(fact, words.strip());
         }
-        return new DynoDay(date, air, pulls, gate, next);
+        return new DynoDay(date, air, pulls, gate, next, plan);
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.pullproof.dyno.DayFact;
 import org.pullproof.dyno.DayGate;
+import org.pullproof.dyno.DayPlan;
 
 /** What a dyno day holds besides air and pulls: the gate before the first pull, and how the car stood. */
 final class DayJson {
@@ -39,6 +40,20 @@ final class DayJson {
 
     private static String[] keys() {
         return Arrays.stream(DayFact.values()).map(DayFact::key).toArray(String[]::new);
+    }
+
+    static DayPlan plan(JsonPlace place) throws BadFileException {
+        place.onlyKeys("visits", "pulls");
+        List<String> visits = place.each("visits", JsonPlace::text);
+        int pulls = place.at("pulls").whole();
+        return place.checked(() -> new DayPlan(visits, pulls));
+    }
+
+    static Map<String, Object> write(DayPlan plan) {
+        return new JsonObject()
+                .put("visits", plan.visits())
+                .put("pulls", plan.pulls())
+                .entries();
     }
 
     static Map<String, Object> write(DayGate gate) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.dyno.DayFact;
 import org.pullproof.dyno.DayGate;
+import org.pullproof.dyno.DayPlan;
 import org.pullproof.dyno.Drum;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.HowRead;
@@ -27,13 +28,14 @@ final class DynoJson {
     private DynoJson() {}
 
     static DynoDay readDay(JsonPlace place) throws BadFileException {
-        place.onlyKeys("date", "air", "pulls", "gate", "facts");
+        place.onlyKeys("date", "air", "pulls", "gate", "facts", "plan");
         LocalDate date = place.at("date").date();
         List<AirReading> air = place.each("air", AirJson::readReading);
         List<Pull> pulls = place.each("pulls", DynoJson::pull);
         DayGate gate = place.maybe("gate", DayJson::gate).orElse(DayGate.untouched());
         Map<DayFact, String> facts = place.maybe("facts", DayJson::facts).orElse(Map.of());
-        return place.checked(() -> new DynoDay(date, air, pulls, gate, facts));
+        Optional<DayPlan> plan = place.maybe("plan", DayJson::plan);
+        return place.checked(() -> new DynoDay(date, air, pulls, gate, facts, plan));
     }
 
     static StatedFigure readStated(JsonPlace place) throws BadFileException {
@@ -123,6 +125,7 @@ final class DynoJson {
         if (!day.facts().isEmpty()) {
             written.put("facts", DayJson.write(day.facts()));
         }
+        day.plan().ifPresent(plan -> written.put("plan", DayJson.write(plan)));
         return written.entries();
     }
 

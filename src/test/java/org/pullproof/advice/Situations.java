@@ -286,7 +286,7 @@ final class Situations {
     private List<DynoDay> days() {
         return gate.isUntouched()
                 ? List.of()
-                : List.of(new DynoDay(WHEN.toLocalDate(), List.of(), List.of(), gate, Map.of()));
+                : List.of(new DynoDay(WHEN.toLocalDate(), List.of(), List.of()).withGate(gate));
     }
 
     private HealthFindings health() {

@@ -66,6 +66,19 @@ class DayCommandTest {
     }
 
     @Test
+    void thePlanOfTheDayNamesTheNextPull() throws Exception {
+        program.run("day", session, "--plan", "base,jets,base", "--pulls", "1", "--at", "2026-06-14T09:00");
+        assertThat(day().path("next").asText()).isEqualTo("base-1");
+        assertThat(program.run("day", session).out()).contains("base-2").contains("to come");
+    }
+
+    @Test
+    void whatIsDueBeforeThePullIsSaid() throws Exception {
+        assertThat(day().path("beforeThePull"))
+                .anySatisfy(due -> assertThat(due.asText()).contains("after the pull before"));
+    }
+
+    @Test
     void aWrongPointAndAWrongFactNameThoseThereAre() {
         assertThat(program.run("day", session, "--tick", "paint").err()).contains("no point of this gate", "brakes");
         assertThat(program.run("day", session, "--tell", "moon=full").err()).contains("straps");

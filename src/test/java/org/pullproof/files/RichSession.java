@@ -14,6 +14,7 @@ import org.pullproof.changes.RotatingPart;
 import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.dyno.DayFact;
 import org.pullproof.dyno.DayGate;
+import org.pullproof.dyno.DayPlan;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.HowRead;
 import org.pullproof.dyno.Pull;
@@ -196,7 +197,8 @@ final class RichSession {
                         Map.of("brakes", ODD_TIME),
                         Map.of("codes", "no computer, \"1968\""),
                         List.of(new DayGate.Abort(NOON, "strap moved"))),
-                Map.of(DayFact.TYRES, "240 kPa cold", DayFact.GEAR, "fourth"));
+                Map.of(DayFact.TYRES, "240 kPa cold", DayFact.GEAR, "fourth"),
+                Optional.of(new DayPlan(List.of("as found", "timing 32°", "as found"), 2)));
     }
 
     /** Every form of pressure, temperature and moisture there is. */

@@ -135,7 +135,7 @@ public final class DynoFixture {
                 dyno,
                 changes,
                 plain.worth(),
-                plain.gate(),
+                plain.day(),
                 plain.next(),
                 plain.stages());
     }

@@ -88,7 +88,7 @@ public final class SheetFixture {
                 plain.dyno(),
                 plain.changes(),
                 plain.worth(),
-                plain.gate(),
+                plain.day(),
                 plain.next(),
                 plain.stages());
     }

@@ -85,7 +85,7 @@ public final class WorthFixture {
                 plain.dyno(),
                 plain.changes(),
                 worth,
-                plain.gate(),
+                plain.day(),
                 plain.next(),
                 plain.stages());
     }

@@ -2,10 +2,12 @@ package org.pullproof.app;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.pullproof.advice.LoadGate;
 import org.pullproof.dyno.DayFact;
 import org.pullproof.dyno.DayGate;
+import org.pullproof.dyno.DayPlan;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.DynoDays;
 import org.pullproof.files.BadFileException;
@@ -13,10 +15,10 @@ import org.pullproof.session.Edit;
 import org.pullproof.session.Session;
 
 /** Goes through the gate before the first pull of a day, tells how the car stands on the dyno, and notes a pull broken off. */
-public final class PassGate {
+public final class PrepareDay {
     private final SessionDesk desk;
 
-    public PassGate(SessionDesk desk) {
+    public PrepareDay(SessionDesk desk) {
         this.desk = desk;
     }
 
@@ -64,6 +66,11 @@ public final class PassGate {
     public OpenSession tell(OpenSession open, DayFact fact, String words, LocalDate day) throws BadFileException {
         return desk.edit(
                 open, new Edit("Tell the day: " + fact.key(), changed(day, known -> known.withFact(fact, words))));
+    }
+
+    /** Plans the pulls of a day; empty forgets the plan. */
+    public OpenSession plan(OpenSession open, Optional<DayPlan> plan, LocalDate day) throws BadFileException {
+        return desk.edit(open, new Edit("Plan the day", changed(day, known -> known.withPlan(plan))));
     }
 
     private OpenSession edit(OpenSession open, String name, LocalDate day, UnaryOperator<DayGate> change)
