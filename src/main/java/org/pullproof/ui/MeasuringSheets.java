@@ -11,6 +11,8 @@ import org.pullproof.ui.changes.ChangesSheet;
 import org.pullproof.ui.changes.ChangesViewModel;
 import org.pullproof.ui.changes.DeskChangeActs;
 import org.pullproof.ui.dynoday.AirViewModel;
+import org.pullproof.ui.dynoday.DayViewModel;
+import org.pullproof.ui.dynoday.DeskDayActs;
 import org.pullproof.ui.dynoday.DeskDynoActs;
 import org.pullproof.ui.dynoday.DynoDaySheet;
 import org.pullproof.ui.dynoday.DynoDayViewModel;
@@ -76,7 +78,11 @@ public final class MeasuringSheets {
         DeskDynoActs acts =
                 new DeskDynoActs(tools.recordAir(), tools.addPulls(), tools.excludePull(), tools.setFacts());
         AirViewModel air = new AirViewModel(session, acts, new Correction(), new AirCheck(), clock);
-        return new DynoDaySheet(new DynoDayViewModel(session, acts, air), chooser, cautions.of("dyno-pull"));
+        return new DynoDaySheet(
+                new DynoDayViewModel(session, acts, air),
+                new DayViewModel(session, new DeskDayActs(tools.prepareDay()), clock),
+                chooser,
+                cautions.of("dyno-pull"));
     }
 
     private Sheet changes(SessionViewModel session) {

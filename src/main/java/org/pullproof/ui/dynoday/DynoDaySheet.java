@@ -1,8 +1,11 @@
 package org.pullproof.ui.dynoday;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -17,10 +20,14 @@ import org.pullproof.ui.parts.DrawingView;
 import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.SheetStyle;
 import org.pullproof.ui.shell.Sheet;
+import org.pullproof.ui.shell.SheetPage;
 
 /** What does it make? The air, the pulls and their chart. */
 public final class DynoDaySheet implements Sheet {
+    private static final String QUESTION = "May this car be loaded today?";
+
     private final DynoDayViewModel model;
+    private final DayViewModel day;
     private final VBox page = new VBox();
     private final AirForm form;
     private final AirCard card;
@@ -29,13 +36,19 @@ public final class DynoDaySheet implements Sheet {
     private final PullsPanel pulls;
     private final DrawingView chart = new DrawingView();
     private final VBox beforeAPull;
+    private final DayPage dayPage;
+    private final DayLine dayLine;
+    private final ReadOnlyObjectWrapper<SheetPage> shown = new ReadOnlyObjectWrapper<>(new SheetPage.Own());
     private Optional<Face> face = Optional.empty();
 
     /**
      * @param cautions that stand at a pull
      */
-    public DynoDaySheet(DynoDayViewModel model, PullFileChooser chooser, List<String> cautions) {
+    public DynoDaySheet(DynoDayViewModel model, DayViewModel day, PullFileChooser chooser, List<String> cautions) {
         this.model = model;
+        this.day = day;
+        this.dayPage = new DayPage(day);
+        this.dayLine = new DayLine(day);
         Cautions care = new Cautions();
         care.show(cautions);
         this.beforeAPull = new VBox(2, Labels.whole("Before a pull", "section"), care);
@@ -50,21 +63,22 @@ public final class DynoDaySheet implements Sheet {
         model.model().appraisalProperty().addListener((of, before, after) -> show());
         model.chosenProperty().addListener((of, before, after) -> showChart());
         model.air().typingProperty().addListener((of, before, typing) -> typingAir(typing));
+        day.shownProperty().addListener((of, before, after) -> turned(after));
         arrange();
         show();
     }
 
-    /** Which of its three faces the sheet shows. */
+    /** Which of its faces the sheet shows. */
     private enum Face {
         EMPTY,
         FILLED,
-        AIR
+        AIR,
+        DAY
     }
 
     /** Before the first pull the two things to do stand on top; after it the chart takes the room, or the air being typed. */
     private void arrange() {
-        Face wanted =
-                !model.anyPull() ? Face.EMPTY : model.air().typingProperty().get() ? Face.AIR : Face.FILLED;
+        Face wanted = wanted();
         if (Optional.of(wanted).equals(face)) {
             return;
         }
@@ -75,12 +89,23 @@ public final class DynoDaySheet implements Sheet {
                             case EMPTY -> empty();
                             case FILLED -> filled();
                             case AIR -> new Node[] {form};
+                            case DAY -> new Node[] {dayPage};
                         });
+    }
+
+    private Face wanted() {
+        if (day.shownProperty().get()) {
+            return Face.DAY;
+        }
+        if (!model.anyPull()) {
+            return Face.EMPTY;
+        }
+        return model.air().typingProperty().get() ? Face.AIR : Face.FILLED;
     }
 
     private Node[] empty() {
         VBox.setVgrow(chart, Priority.ALWAYS);
-        return new Node[] {form, drop, notes(), chart};
+        return new Node[] {dayLine, form, drop, notes(), chart};
     }
 
     private Node[] filled() {
@@ -91,7 +116,7 @@ public final class DynoDaySheet implements Sheet {
         HBox.setHgrow(chart, Priority.ALWAYS);
         body.getStyleClass().add("dyno-body");
         VBox.setVgrow(body, Priority.ALWAYS);
-        return new Node[] {body, notes()};
+        return new Node[] {dayLine, body, notes()};
     }
 
     private HBox notes() {
@@ -108,7 +133,24 @@ public final class DynoDaySheet implements Sheet {
         form.show();
         card.show();
         stated.show();
+        dayLine.show();
+        showDay();
         showChart();
+    }
+
+    private void turned(boolean toTheDay) {
+        show();
+        if (toTheDay) {
+            Platform.runLater(dayPage::focusFirst);
+        }
+    }
+
+    private void showDay() {
+        boolean on = day.shownProperty().get();
+        if (on) {
+            dayPage.show();
+        }
+        shown.set(on ? new SheetPage.Headed(QUESTION, day.gate().answer()) : new SheetPage.Own());
     }
 
     private void typingAir(boolean typing) {
@@ -129,6 +171,11 @@ public final class DynoDaySheet implements Sheet {
     @Override
     public Stage stage() {
         return Stage.DYNO_DAY;
+    }
+
+    @Override
+    public ReadOnlyObjectProperty<SheetPage> page() {
+        return shown.getReadOnlyProperty();
     }
 
     @Override
@@ -157,13 +204,24 @@ public final class DynoDaySheet implements Sheet {
     }
 
     private void plain(KeyEvent key) {
-        boolean filled = face.filter(shown -> shown == Face.FILLED).isPresent();
-        if (key.getCode() == KeyCode.X && filled) {
-            pulls.takeOut();
+        act(key.getCode()).ifPresent(act -> {
+            act.run();
             key.consume();
-        } else if (key.getCode() == KeyCode.A && filled) {
-            model.air().read();
-            key.consume();
+        });
+    }
+
+    /** What a letter alone does on the face that is shown. */
+    private Optional<Runnable> act(KeyCode code) {
+        Face on = face.orElse(Face.EMPTY);
+        if (on == Face.DAY) {
+            return code == KeyCode.ESCAPE
+                    ? Optional.of(() -> day.shownProperty().set(false))
+                    : Optional.empty();
         }
+        if (code == KeyCode.G) {
+            return Optional.of(() -> day.shownProperty().set(true));
+        }
+        Map<KeyCode, Runnable> filled = Map.of(KeyCode.X, pulls::takeOut, KeyCode.A, model.air()::read);
+        return on == Face.FILLED ? Optional.ofNullable(filled.get(code)) : Optional.empty();
     }
 }

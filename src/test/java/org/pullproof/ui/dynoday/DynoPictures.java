@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.control.TextField;
+import org.pullproof.app.PrepareDay;
+import org.pullproof.app.SessionDesk;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.StatedFigure;
@@ -27,13 +29,16 @@ public final class DynoPictures {
 
     public static Sheet sheet(SessionViewModel session) {
         return new DynoDaySheet(
-                model(session, new Acts()), List::of, SheetFixture.cautions().of("dyno-pull"));
+                model(session, new Acts()),
+                day(session),
+                List::of,
+                SheetFixture.cautions().of("dyno-pull"));
     }
 
     /** The sheet while air is typed that cannot be: an altimeter setting as station pressure. */
     public static Sheet airBeingTyped(SessionViewModel session) {
         DynoDayViewModel model = model(session, new Acts());
-        Sheet sheet = new DynoDaySheet(model, List::of, List.of());
+        Sheet sheet = new DynoDaySheet(model, day(session), List::of, List.of());
         model.air().read();
         type(sheet, "#air-elevation", "5250");
         type(sheet, "#air-pressure", "30.02");
@@ -46,6 +51,16 @@ public final class DynoPictures {
         TextField field = (TextField) sheet.node().lookup(id);
         field.setText(text);
         ((CheckedField<?>) field.getParent()).take();
+    }
+
+    /** Nothing is done to the day in pictures. */
+    static DayViewModel day(SessionViewModel session) {
+        return new DayViewModel(
+                session,
+                new DeskDayActs(new PrepareDay(new SessionDesk((pull, bytes) -> {
+                    throw new IllegalStateException("no pull is read");
+                }))),
+                SheetFixture.CLOCK);
     }
 
     static DynoDayViewModel model(SessionViewModel session, DynoActs acts) {
