@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.BiConsumer;
 import org.pullproof.advice.Cautions;
 import org.pullproof.app.Toolbox;
+import org.pullproof.drawing.Drawing;
 import org.pullproof.health.TestKind;
 import org.pullproof.ui.changes.ChangesSheet;
 import org.pullproof.ui.changes.ChangesViewModel;
@@ -38,21 +39,25 @@ public final class MeasuringSheets {
     private final Cautions cautions;
     private final PullFileChooser chooser;
     private final BiConsumer<SessionViewModel, TestKind> tally;
+    private final BiConsumer<SessionViewModel, Drawing> pictures;
     private final Clock clock;
 
     /**
      * @param tally saves the printed blank of a test
+     * @param pictures saves a picture
      */
     public MeasuringSheets(
             Toolbox tools,
             Cautions cautions,
             PullFileChooser chooser,
             BiConsumer<SessionViewModel, TestKind> tally,
+            BiConsumer<SessionViewModel, Drawing> pictures,
             Clock clock) {
         this.tools = tools;
         this.cautions = cautions;
         this.chooser = chooser;
         this.tally = tally;
+        this.pictures = pictures;
         this.clock = clock;
     }
 
@@ -82,6 +87,7 @@ public final class MeasuringSheets {
                 new DynoDayViewModel(session, acts, air),
                 new DayViewModel(session, new DeskDayActs(tools.prepareDay()), clock),
                 chooser,
+                picture -> pictures.accept(session, picture),
                 cautions.of("dyno-pull"));
     }
 

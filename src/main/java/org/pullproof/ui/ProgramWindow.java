@@ -242,7 +242,8 @@ final class ProgramWindow {
         sheets.add(new TuneUpSheet(
                 new TuneUpViewModel(model, tools.tickStep(), tools.recordPlug(), tools.recordWires(), clock)));
         TallySaver tally = new TallySaver(tools.makeTally(), paper);
-        sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, tally::save, clock).of(model));
+        PictureSaver pictures = new PictureSaver(tools.makeReport(), runner, scene::getWindow);
+        sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, tally::save, pictures::save, clock).of(model));
         return sheets;
     }
 }

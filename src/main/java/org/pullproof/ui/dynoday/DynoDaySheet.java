@@ -7,16 +7,15 @@ import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.Node;
+import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.pullproof.advice.Stage;
-import org.pullproof.drawing.PowerChart;
 import org.pullproof.ui.parts.Cautions;
 import org.pullproof.ui.parts.CopyKey;
-import org.pullproof.ui.parts.DrawingView;
 import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.SheetStyle;
 import org.pullproof.ui.shell.Sheet;
@@ -34,7 +33,8 @@ public final class DynoDaySheet implements Sheet {
     private final StatedPanel stated;
     private final DropPanel drop;
     private final PullsPanel pulls;
-    private final DrawingView chart = new DrawingView();
+    private final ChartViewModel look;
+    private final CurvesPanel chart;
     private final VBox beforeAPull;
     private final DayPage dayPage;
     private final DayLine dayLine;
@@ -44,8 +44,15 @@ public final class DynoDaySheet implements Sheet {
     /**
      * @param cautions that stand at a pull
      */
-    public DynoDaySheet(DynoDayViewModel model, DayViewModel day, PullFileChooser chooser, List<String> cautions) {
+    public DynoDaySheet(
+            DynoDayViewModel model,
+            DayViewModel day,
+            PullFileChooser chooser,
+            PictureSave saver,
+            List<String> cautions) {
         this.model = model;
+        this.look = new ChartViewModel(model);
+        this.chart = new CurvesPanel(look, saver);
         this.day = day;
         this.dayPage = new DayPage(day);
         this.dayLine = new DayLine(day);
@@ -59,7 +66,6 @@ public final class DynoDaySheet implements Sheet {
         this.pulls = new PullsPanel(model);
         page.getStyleClass().add("dyno-sheet");
         SheetStyle.on(page);
-        chart.getStyleClass().add("power-chart");
         model.model().appraisalProperty().addListener((of, before, after) -> show());
         model.chosenProperty().addListener((of, before, after) -> showChart());
         model.air().typingProperty().addListener((of, before, typing) -> typingAir(typing));
@@ -163,8 +169,7 @@ public final class DynoDaySheet implements Sheet {
     }
 
     private void showChart() {
-        PowerChart.Content content = model.chart();
-        chart.show((width, height) -> PowerChart.of(content, width, height));
+        look.refresh();
         pulls.refreshLines();
     }
 
@@ -191,6 +196,9 @@ public final class DynoDaySheet implements Sheet {
         } else if (key.getCode() == KeyCode.I && key.isShortcutDown()) {
             drop.choose();
             key.consume();
+        } else if (key.getCode() == KeyCode.S && key.isShortcutDown() && key.isShiftDown()) {
+            chart.save();
+            key.consume();
         } else if (!key.isShortcutDown()) {
             plain(key);
         }
@@ -204,6 +212,13 @@ public final class DynoDaySheet implements Sheet {
     }
 
     private void plain(KeyEvent key) {
+        // elsewhere the arrows belong to what has the keyboard
+        if (key.getTarget() == chart.view() || key.getTarget() instanceof TableView) {
+            chart.view().key(key);
+        }
+        if (key.isConsumed()) {
+            return;
+        }
         act(key.getCode()).ifPresent(act -> {
             act.run();
             key.consume();

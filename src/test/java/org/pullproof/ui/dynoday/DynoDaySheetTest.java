@@ -43,6 +43,7 @@ class DynoDaySheetTest {
                 model,
                 DynoPictures.day(session),
                 () -> List.of(Path.of("chosen.csv")),
+                picture -> {},
                 List.of("Nobody behind the rollers."));
         page = new VBox(sheet.node());
         Scene scene = new Scene(page, 828, 600);

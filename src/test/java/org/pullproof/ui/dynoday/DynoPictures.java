@@ -32,13 +32,14 @@ public final class DynoPictures {
                 model(session, new Acts()),
                 day(session),
                 List::of,
+                picture -> {},
                 SheetFixture.cautions().of("dyno-pull"));
     }
 
     /** The sheet while air is typed that cannot be: an altimeter setting as station pressure. */
     public static Sheet airBeingTyped(SessionViewModel session) {
         DynoDayViewModel model = model(session, new Acts());
-        Sheet sheet = new DynoDaySheet(model, day(session), List::of, List.of());
+        Sheet sheet = new DynoDaySheet(model, day(session), List::of, picture -> {}, List.of());
         model.air().read();
         type(sheet, "#air-elevation", "5250");
         type(sheet, "#air-pressure", "30.02");
