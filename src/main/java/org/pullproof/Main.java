@@ -21,6 +21,7 @@ import org.pullproof.app.ChooseProfile;
 import org.pullproof.app.CorrectReading;
 import org.pullproof.app.DemoShelf;
 import org.pullproof.app.ExcludePull;
+import org.pullproof.app.ForeignFiles;
 import org.pullproof.app.MakeReport;
 import org.pullproof.app.MakeTally;
 import org.pullproof.app.PrepareDay;
@@ -136,6 +137,7 @@ public final class Main {
                 readAir,
                 new RecordAir(desk, readAir),
                 new AddPulls(desk, pullReader, Clock.system(ZoneId.systemDefault())),
+                new ForeignFiles(pullReader, new PreferenceFile(config)),
                 new ReadRoll(pullReader),
                 new PrepareDay(desk),
                 new ExcludePull(desk),

@@ -100,7 +100,7 @@ final class DynoJson {
         return place.checked(() -> new PullFile(original, name, sha256));
     }
 
-    private static ColumnChoice column(JsonPlace place) throws BadFileException {
+    static ColumnChoice column(JsonPlace place) throws BadFileException {
         place.onlyKeys("role", "header", "unit");
         Role role = place.at("role").oneOf(Role.class);
         String header = place.at("header").text();
@@ -177,7 +177,7 @@ final class DynoJson {
                 .entries();
     }
 
-    private static Map<String, Object> write(ColumnChoice column) {
+    static Map<String, Object> write(ColumnChoice column) {
         return new JsonObject()
                 .key("role", column.role())
                 .put("header", column.header())

@@ -4,8 +4,11 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.BiConsumer;
+import javafx.application.Platform;
 import org.pullproof.advice.Cautions;
+import org.pullproof.app.ThreadTicks;
 import org.pullproof.app.Toolbox;
+import org.pullproof.app.WatchFolder;
 import org.pullproof.drawing.Drawing;
 import org.pullproof.health.TestKind;
 import org.pullproof.ui.changes.ChangesSheet;
@@ -18,6 +21,7 @@ import org.pullproof.ui.dynoday.DeskDynoActs;
 import org.pullproof.ui.dynoday.DynoDaySheet;
 import org.pullproof.ui.dynoday.DynoDayViewModel;
 import org.pullproof.ui.dynoday.PullFileChooser;
+import org.pullproof.ui.dynoday.WatchViewModel;
 import org.pullproof.ui.health.DeskHealthActs;
 import org.pullproof.ui.health.FenderCautions;
 import org.pullproof.ui.health.FenderViewModel;
@@ -80,12 +84,17 @@ public final class MeasuringSheets {
     }
 
     private Sheet dynoDay(SessionViewModel session) {
-        DeskDynoActs acts =
-                new DeskDynoActs(tools.recordAir(), tools.addPulls(), tools.excludePull(), tools.setFacts());
+        DeskDynoActs acts = new DeskDynoActs(
+                tools.recordAir(), tools.addPulls(), tools.foreignFiles(), tools.excludePull(), tools.setFacts());
         AirViewModel air = new AirViewModel(session, acts, new Correction(), new AirCheck(), clock);
+        DynoDayViewModel model = new DynoDayViewModel(session, acts, air, Platform::runLater);
+        WatchViewModel watch =
+                new WatchViewModel(new WatchFolder(new ThreadTicks(), clock), model.takingIn(), Platform::runLater);
+        session.onClose(watch::stop);
         return new DynoDaySheet(
-                new DynoDayViewModel(session, acts, air),
+                model,
                 new DayViewModel(session, new DeskDayActs(tools.prepareDay()), clock),
+                watch,
                 chooser,
                 picture -> pictures.accept(session, picture),
                 cautions.of("dyno-pull"));

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -184,6 +185,28 @@ class DynoActsTest {
                 .hasMessageContaining("with a reason");
         assertThatThrownBy(() -> tools.excludePull().exclude(next, "base-9", "wheel spin"))
                 .hasMessage("There is no pull \"base-9\" in this session.");
+    }
+
+    @Test
+    void stoppedHalfWayNothingIsTakenInAndHowFarItWasIsTold() throws Exception {
+        List<String> heard = new ArrayList<>();
+        Progress stopsAtTheSecond = new Progress() {
+            @Override
+            public void at(int done, int of) {
+                heard.add(done + " of " + of);
+            }
+
+            @Override
+            public boolean stopped() {
+                return heard.size() == 2;
+            }
+        };
+        AddPulls.Wanted three = wanted("base", file("a.csv", 100), file("b.csv", 101), file("c.csv", 102));
+        assertThatThrownBy(() -> tools.addPulls().add(open, three, stopsAtTheSecond))
+                .hasMessage("Stopped: no pull was taken in, the session is as it was.");
+        assertThat(heard).containsExactly("0 of 3", "1 of 3");
+        assertThat(tools.desk().open(open.folder()).session().days()).isEmpty();
+        assertThat(open.folder().resolve("pulls")).doesNotExist();
     }
 
     private AddPulls.Outcome add(AddPulls.Wanted wanted) throws BadFileException {

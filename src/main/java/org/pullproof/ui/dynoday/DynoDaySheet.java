@@ -20,6 +20,7 @@ import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.SheetStyle;
 import org.pullproof.ui.shell.Sheet;
 import org.pullproof.ui.shell.SheetPage;
+import org.pullproof.units.Sentence;
 
 /** What does it make? The air, the pulls and their chart. */
 public final class DynoDaySheet implements Sheet {
@@ -40,6 +41,7 @@ public final class DynoDaySheet implements Sheet {
     private final DayLine dayLine;
     private final ReadOnlyObjectWrapper<SheetPage> shown = new ReadOnlyObjectWrapper<>(new SheetPage.Own());
     private Optional<Face> face = Optional.empty();
+    private Optional<MappingPage> mapping = Optional.empty();
 
     /**
      * @param cautions that stand at a pull
@@ -47,6 +49,7 @@ public final class DynoDaySheet implements Sheet {
     public DynoDaySheet(
             DynoDayViewModel model,
             DayViewModel day,
+            WatchViewModel watch,
             PullFileChooser chooser,
             PictureSave saver,
             List<String> cautions) {
@@ -62,7 +65,7 @@ public final class DynoDaySheet implements Sheet {
         this.form = new AirForm(model.air());
         this.card = new AirCard(model.air());
         this.stated = new StatedPanel(model);
-        this.drop = new DropPanel(model, chooser);
+        this.drop = new DropPanel(model, watch, chooser);
         this.pulls = new PullsPanel(model);
         page.getStyleClass().add("dyno-sheet");
         SheetStyle.on(page);
@@ -70,6 +73,7 @@ public final class DynoDaySheet implements Sheet {
         model.chosenProperty().addListener((of, before, after) -> showChart());
         model.air().typingProperty().addListener((of, before, typing) -> typingAir(typing));
         day.shownProperty().addListener((of, before, after) -> turned(after));
+        model.takingIn().mappingProperty().addListener((of, before, after) -> asked(after));
         arrange();
         show();
     }
@@ -79,7 +83,8 @@ public final class DynoDaySheet implements Sheet {
         EMPTY,
         FILLED,
         AIR,
-        DAY
+        DAY,
+        MAPPING
     }
 
     /** Before the first pull the two things to do stand on top; after it the chart takes the room, or the air being typed. */
@@ -96,10 +101,15 @@ public final class DynoDaySheet implements Sheet {
                             case FILLED -> filled();
                             case AIR -> new Node[] {form};
                             case DAY -> new Node[] {dayPage};
+                            case MAPPING ->
+                                mapping.<Node[]>map(page -> new Node[] {page}).orElse(new Node[0]);
                         });
     }
 
     private Face wanted() {
+        if (model.takingIn().mappingProperty().get().isPresent()) {
+            return Face.MAPPING;
+        }
         if (day.shownProperty().get()) {
             return Face.DAY;
         }
@@ -151,12 +161,36 @@ public final class DynoDaySheet implements Sheet {
         }
     }
 
+    /** Another file to be asked about, or none any more. */
+    private void asked(Optional<MappingViewModel> about) {
+        mapping = about.map(table -> new MappingPage(
+                table, model.model().appraisal().figures(), model.takingIn()::takeAsTold, model.takingIn()::leave));
+        face = Optional.empty();
+        show();
+        mapping.ifPresent(page -> Platform.runLater(page::focusFirst));
+    }
+
     private void showDay() {
-        boolean on = day.shownProperty().get();
-        if (on) {
+        if (face.equals(Optional.of(Face.DAY))) {
             dayPage.show();
         }
-        shown.set(on ? new SheetPage.Headed(QUESTION, day.gate().answer()) : new SheetPage.Own());
+        shown.set(head());
+    }
+
+    private SheetPage head() {
+        return switch (face.orElse(Face.EMPTY)) {
+            case DAY -> new SheetPage.Headed(QUESTION, day.gate().answer());
+            case MAPPING ->
+                new SheetPage.Headed(
+                        "What are the columns of this file?",
+                        new Sentence(model.takingIn()
+                                .mappingProperty()
+                                .get()
+                                .map(about -> "**" + about.table().file().getFileName()
+                                        + "** does not say clearly which columns are engine speed and power.")
+                                .orElse("")));
+            default -> new SheetPage.Own();
+        };
     }
 
     private void typingAir(boolean typing) {
@@ -194,13 +228,21 @@ public final class DynoDaySheet implements Sheet {
         if (key.isAltDown()) {
             wayOut(key);
         } else if (key.getCode() == KeyCode.I && key.isShortcutDown()) {
-            drop.choose();
+            files(key.isShiftDown());
             key.consume();
         } else if (key.getCode() == KeyCode.S && key.isShortcutDown() && key.isShiftDown()) {
             chart.save();
             key.consume();
         } else if (!key.isShortcutDown()) {
             plain(key);
+        }
+    }
+
+    private void files(boolean watched) {
+        if (watched) {
+            drop.watchOrStop();
+        } else {
+            drop.choose();
         }
     }
 
@@ -228,6 +270,9 @@ public final class DynoDaySheet implements Sheet {
     /** What a letter alone does on the face that is shown. */
     private Optional<Runnable> act(KeyCode code) {
         Face on = face.orElse(Face.EMPTY);
+        if (on == Face.MAPPING) {
+            return code == KeyCode.ESCAPE ? Optional.of(model.takingIn()::leave) : Optional.empty();
+        }
         if (on == Face.DAY) {
             return code == KeyCode.ESCAPE
                     ? Optional.of(() -> day.shownProperty().set(false))

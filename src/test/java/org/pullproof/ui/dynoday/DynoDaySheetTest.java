@@ -42,6 +42,7 @@ class DynoDaySheetTest {
         sheet = new DynoDaySheet(
                 model,
                 DynoPictures.day(session),
+                DynoPictures.watch(model),
                 () -> List.of(Path.of("chosen.csv")),
                 picture -> {},
                 List.of("Nobody behind the rollers."));
