@@ -130,7 +130,7 @@ public final class Main {
                 new DemoShelf(home.resolve("demo-sessions"), config.resolve("demo-sessions")),
                 new PreferenceFile(config),
                 desk,
-                new SetFacts(desk),
+                new SetFacts(desk, Clock.system(ZoneId.systemDefault())),
                 new ChooseProfile(desk),
                 new ChangeSetup(desk),
                 new AmendChange(desk),
