@@ -10,6 +10,7 @@ import org.pullproof.app.ThreadTicks;
 import org.pullproof.app.Toolbox;
 import org.pullproof.app.WatchFolder;
 import org.pullproof.drawing.Drawing;
+import org.pullproof.health.OddReading;
 import org.pullproof.health.TestKind;
 import org.pullproof.ui.changes.ChangesSheet;
 import org.pullproof.ui.changes.ChangesViewModel;
@@ -74,13 +75,17 @@ public final class MeasuringSheets {
         SheetReadingRules rules = new SheetReadingRules(() -> session.session().profile(), clock);
         DeskHealthActs acts = new DeskHealthActs(tools.recordReading(), tools.correctReading(), tools.removeReading());
         FenderViewModel fender = new FenderViewModel(
-                session, rules, acts, tools.oddReading(), FenderCautions.of(cautions), () -> LocalDate.now(clock));
+                session, rules, acts, () -> odd(session), FenderCautions.of(cautions), () -> LocalDate.now(clock));
         return new HealthSheet(
                 new HealthViewModel(session, rules, acts),
                 fender,
                 new TdcViewModel(session, cautions.of("air-in-cylinder")),
                 cautions::of,
                 test -> tally.accept(session, test));
+    }
+
+    private OddReading odd(SessionViewModel session) {
+        return tools.oddReading().apply(session.session().judgement());
     }
 
     private Sheet dynoDay(SessionViewModel session) {

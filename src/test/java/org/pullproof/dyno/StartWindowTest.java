@@ -13,14 +13,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.pullproof.dyno.StartWindow.Lies;
-import org.pullproof.files.PullLimitsFile;
+import org.pullproof.files.TradeConstants;
+import org.pullproof.session.Judgement;
 import org.pullproof.units.Figures;
 import org.pullproof.units.UnitSystem;
 
 /** Windows: coolant ± 3 °C, oil ± 5, intake ± 3, volts ± 0.3, 90 s or with charging 150 s apart: common practice, no source. */
 class StartWindowTest {
     private static final LocalDateTime NOON = LocalDateTime.of(2026, 6, 14, 12, 0);
-    private static final PullLimits LIMITS = new PullLimitsFile().read();
+    private static final PullLimits LIMITS = new TradeConstants().pulls(Judgement.own());
 
     @Test
     void beforeTheFirstPullTheWarmUpIsTheMeasure() {

@@ -79,7 +79,7 @@ class MeasuringSheetsTest {
                 SheetFixture.CLOCK);
         model.stageProperty().set(Stage.HEALTH);
         List<Sheet> all = sheets.of(model);
-        scene = new Scene(new MainView(model, all, () -> {}), 1280, 800);
+        scene = new Scene(new MainView(model, all, UiFixture.shellActs()), 1280, 800);
         scene.addEventHandler(KeyEvent.KEY_PRESSED, key -> hand(all, key));
         scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");
         stage.setScene(scene);
