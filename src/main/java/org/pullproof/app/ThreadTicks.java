@@ -3,6 +3,7 @@ package org.pullproof.app;
 import java.time.Duration;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 
 /** Ticks on a thread of its own, which does not keep the program alive. */
@@ -14,7 +15,11 @@ public final class ThreadTicks implements Ticks {
             thread.setDaemon(true);
             return thread;
         });
-        timer.scheduleWithFixedDelay(act, period.toMillis(), period.toMillis(), TimeUnit.MILLISECONDS);
-        return timer::shutdownNow;
+        ScheduledFuture<?> going =
+                timer.scheduleWithFixedDelay(act, period.toMillis(), period.toMillis(), TimeUnit.MILLISECONDS);
+        return () -> {
+            going.cancel(true);
+            timer.shutdownNow();
+        };
     }
 }

@@ -124,7 +124,8 @@ final class AddPullsCommand implements Callable<Integer> {
         return Output.DONE;
     }
 
-    /** Told on standard error where a person sees it. */
+    /** Told on standard error where a person sees it; on Java 17 there is no console where there is no terminal. */
+    @SuppressWarnings("SystemConsoleNull")
     private Progress progress() {
         PrintWriter err = spec.commandLine().getErr();
         return System.console() == null
