@@ -118,13 +118,12 @@ final class CurvesView extends StackPane {
             case DIGIT0, NUMPAD0 -> model.zoomAll();
             default -> used = false;
         }
-        if (used
-                || key.getCode() == KeyCode.ESCAPE
-                        && model.crosshairProperty().get().isPresent()) {
-            key.consume();
-        }
-        if (key.getCode() == KeyCode.ESCAPE) {
+        if (key.getCode() == KeyCode.ESCAPE && model.crosshairProperty().get().isPresent()) {
             model.point(OptionalInt.empty());
+            used = true;
+        }
+        if (used) {
+            key.consume();
         }
     }
 }
