@@ -23,10 +23,12 @@ import org.pullproof.app.DemoShelf;
 import org.pullproof.app.EditJudgement;
 import org.pullproof.app.EditSteps;
 import org.pullproof.app.ExcludePull;
+import org.pullproof.app.ForeignFiles;
 import org.pullproof.app.JudgedAssessors;
 import org.pullproof.app.MakeReport;
 import org.pullproof.app.MakeRunCard;
 import org.pullproof.app.MakeTally;
+import org.pullproof.app.PrepareDay;
 import org.pullproof.app.PullFileReader;
 import org.pullproof.app.ReadAir;
 import org.pullproof.app.ReadRoll;
@@ -123,14 +125,16 @@ public final class Main {
                 new DemoShelf(home.resolve("demo-sessions"), config.resolve("demo-sessions")),
                 new PreferenceFile(config),
                 desk,
-                new SetFacts(desk),
+                new SetFacts(desk, Clock.system(ZoneId.systemDefault())),
                 new ChooseProfile(desk),
                 new ChangeSetup(desk),
                 new AmendChange(desk),
                 readAir,
                 new RecordAir(desk, readAir),
                 new AddPulls(desk, pullReader, Clock.system(ZoneId.systemDefault())),
+                new ForeignFiles(pullReader, new PreferenceFile(config)),
                 new ReadRoll(pullReader),
+                new PrepareDay(desk),
                 new ExcludePull(desk),
                 new AddReadings(desk, new CsvFile(), Clock.system(ZoneId.systemDefault())),
                 new RecordReading(desk),

@@ -73,7 +73,8 @@ public final class Appraiser {
                         presentBandKw(session, made),
                         session.profile(),
                         figures);
-        Situation now = new Situation(session, sound, tuned, flagged, changed);
+        DayStanding day = by.day().standing(session, sound, tuned, flagged);
+        Situation now = new Situation(session, sound, tuned, flagged, changed, day.gate());
         return new Appraisal(
                 session,
                 figures,
@@ -83,6 +84,7 @@ public final class Appraiser {
                 flagged,
                 changed,
                 paid,
+                day,
                 rules.choose(now),
                 StageWords.of(now, paid));
     }

@@ -20,7 +20,9 @@ import org.pullproof.session.Judgement;
  * @param readAir tells what follows from typed air
  * @param recordAir keeps a reading of the air
  * @param addPulls takes in pull files
+ * @param foreignFiles finds files whose columns have to be told, and remembers what was told
  * @param readRoll tells what follows from a roll's or a car's speed against time
+ * @param prepareDay goes through the gate before the first pull, and tells how the car stands on the dyno
  * @param excludePull takes a pull out of every judgement, with the reason
  * @param addReadings takes in a table of readings
  * @param recordReading keeps one reading
@@ -56,7 +58,9 @@ public record Toolbox(
         ReadAir readAir,
         RecordAir recordAir,
         AddPulls addPulls,
+        ForeignFiles foreignFiles,
         ReadRoll readRoll,
+        PrepareDay prepareDay,
         ExcludePull excludePull,
         AddReadings addReadings,
         RecordReading recordReading,

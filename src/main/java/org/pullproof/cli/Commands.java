@@ -56,6 +56,7 @@ public final class Commands {
                 new LeakdownCommand(tools),
                 new TallyCommand(tools),
                 new WeatherCommand(tools),
+                new DayCommand(tools, Clock.system(java.time.ZoneId.systemDefault())),
                 new AddPullsCommand(tools),
                 new PullsCommand(tools),
                 new DrumCommand(tools),

@@ -12,6 +12,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.pullproof.dyno.DoNotRun;
 import org.pullproof.engine.FuelSystem;
 import org.pullproof.engine.Ignition;
 import org.pullproof.health.TestKind;
@@ -69,6 +70,16 @@ public final class TradeFiles {
     /** The caution that ends every list of cautions. */
     public String lastCaution() {
         return text(tree("advice/cautions.json"), "always");
+    }
+
+    /** What must be right before a car is loaded. */
+    public DoNotRun doNotRun() {
+        JsonNode file = tree("dyno/do-not-run.json");
+        List<DoNotRun.Check> checks = new ArrayList<>();
+        file.path("points")
+                .forEach(point ->
+                        checks.add(new DoNotRun.Check(text(point, "key"), text(point, "about"), text(point, "words"))));
+        return new DoNotRun(checks, strings(file.path("abort")), text(file, "abortAct"));
     }
 
     /** What each test takes. */

@@ -267,7 +267,8 @@ final class ProgramWindow {
                         model, tools.attachPicture(), runner, new WindowPictureChooser(scene::getWindow), clock),
                 () -> saveRunCard(paper, model)));
         TallySaver tally = new TallySaver(tools.makeTally(), paper);
-        sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, tally::save, clock).of(model));
+        PictureSaver pictures = new PictureSaver(tools.makeReport(), runner, scene::getWindow);
+        sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, tally::save, pictures::save, clock).of(model));
         return sheets;
     }
 }

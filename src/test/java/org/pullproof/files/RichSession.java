@@ -12,6 +12,9 @@ import org.pullproof.car.Fact;
 import org.pullproof.changes.Change;
 import org.pullproof.changes.RotatingPart;
 import org.pullproof.dyno.ColumnChoice;
+import org.pullproof.dyno.DayFact;
+import org.pullproof.dyno.DayGate;
+import org.pullproof.dyno.DayPlan;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.HowRead;
 import org.pullproof.dyno.Pull;
@@ -253,7 +256,13 @@ final class RichSession {
                                 Optional.of(NOON.plusDays(1)),
                                 HowRead.by(List.of()),
                                 Optional.of(Standard.SAE_J607),
-                                Optional.of("throttle not fully open"))));
+                                Optional.of("throttle not fully open"))),
+                new DayGate(
+                        Map.of("brakes", ODD_TIME),
+                        Map.of("codes", "no computer, \"1968\""),
+                        List.of(new DayGate.Abort(NOON, "strap moved"))),
+                Map.of(DayFact.TYRES, "240 kPa cold", DayFact.GEAR, "fourth"),
+                Optional.of(new DayPlan(List.of("as found", "timing 32°", "as found"), 2)));
     }
 
     /** Every form of pressure, temperature and moisture there is. */

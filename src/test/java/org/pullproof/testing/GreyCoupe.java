@@ -162,6 +162,7 @@ public final class GreyCoupe {
                         List.of(),
                         List.of(),
                         List.of()),
+                Gates.open(),
                 nextStep("Balance, cylinder by cylinder"),
                 List.of());
     }
@@ -176,6 +177,7 @@ public final class GreyCoupe {
                 dyno(session),
                 changes(session),
                 worth(session),
+                Gates.open(),
                 nextStep("Two more control pulls at base"),
                 List.of(new StageProgress(Stage.HEALTH, StageProgress.Progress.DONE, "eight of eight level")));
     }

@@ -85,6 +85,7 @@ public final class WorthFixture {
                 plain.dyno(),
                 plain.changes(),
                 worth,
+                plain.day(),
                 plain.next(),
                 plain.stages());
     }
