@@ -32,8 +32,9 @@ final class WorkCommand implements Callable<Integer> {
     @Option(
             names = "--done",
             paramLabel = "WORK=CYLINDERS",
-            description = "lash-set, plug, coil, wire, injector, head, rings or other, on cylinders 3,6 or on all."
-                    + " Repeatable.")
+            description =
+                    "lash-set, plug, coil, wire, injector, head, rings, ignition-parts or other, on cylinders 3,6 or on all."
+                            + " Repeatable.")
     private Map<String, String> done = Map.of();
 
     @Option(

@@ -83,7 +83,11 @@ final class CylinderJudge {
     }
 
     private static String workWords(String work) {
-        return work.equals("lash-set") ? "the lash was set" : "work done (" + work + ")";
+        return switch (work) {
+            case "lash-set" -> "the lash was set";
+            case "ignition-parts" -> "parts of the ignition were renewed";
+            default -> "work done (" + work + ")";
+        };
     }
 
     /** The words come from the readings; whether anything is held against the cylinder, the fault model says. */

@@ -64,7 +64,7 @@ class TuneUpActsTest {
     @Test
     void fittingThePlugsIsKeptAsWorkDoneAndTakingTheTickAwayTakesItBack() throws Exception {
         OpenSession fitted = ticked("a", "b", "c", "d", "e", "h");
-        assertThat(work(fitted)).containsExactly("plug");
+        assertThat(work(fitted)).containsExactly("ignition-parts");
 
         assertThat(tools.tickStep().untick(fitted, "h").session().readings()).isEmpty();
         assertThat(tools.desk().undo(fitted).session().readings()).isEmpty();

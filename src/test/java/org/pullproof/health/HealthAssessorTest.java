@@ -308,7 +308,7 @@ class HealthAssessorTest {
 
     @Test
     void workClosesTheChapterOfItsCylinder() {
-        HealthFindings findings = assess(I4, with(table("d2-dead-cylinder-i4.csv"), "work,3,head"));
+        HealthFindings findings = assess(I4, with(table("d2-dead-cylinder-i4.csv"), "work,3,coil"));
         assertThat(cylinder(findings, 3).state()).isEqualTo(State.NOT_MEASURED);
         assertThat(cylinder(findings, 3).before().toString().replace('\u00a0', ' '))
                 .contains("drop 6 rpm, before");
@@ -316,10 +316,11 @@ class HealthAssessorTest {
         assertThat(findings.verdict()).isEqualTo(Verdict.NOT_SETTLED);
     }
 
-    /** Method of diagnosis, section 2: ignition and fuel faults have no hole, so a coil leaves the compression as it was read. */
+    /** Method of diagnosis, section 2: ignition and fuel faults have no hole, so renewed parts of the ignition leave the compression as it was read. */
     @Test
-    void aNewCoilClosesBalanceAndPlugAndLeavesCompression() {
-        CylinderFindings three = cylinder(assess(I4, with(table("d2-dead-cylinder-i4.csv"), "work,3,coil")), 3);
+    void aTuneUpOfTheIgnitionClosesBalanceAndPlugAndLeavesCompression() {
+        CylinderFindings three =
+                cylinder(assess(I4, with(table("d2-dead-cylinder-i4.csv"), "work,,ignition-parts")), 3);
 
         assertThat(three.dry()).isPresent();
         assertThat(three.before().toString().replace('\u00a0', ' '))
