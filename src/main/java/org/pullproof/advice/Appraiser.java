@@ -38,7 +38,12 @@ public final class Appraiser {
     public Appraisal appraise(Session session, Map<String, Trace> traces, Figures figures) {
         Assessors by = rooms.apply(session.judgement());
         HealthFindings sound = by.health().assess(session.readings(), session.profile(), session.car(), figures);
-        TuneUpFindings tuned = by.tuneUp().assess(session.tuneUp(), session.profile(), figures);
+        TuneUpFindings tuned = by.tuneUp()
+                .assess(
+                        session.tuneUp(),
+                        session.profile(),
+                        figures,
+                        session.car().quantity(Fact.ODOMETER));
         DynoFindings made = by.dyno()
                 .assess(
                         session.days(),

@@ -76,10 +76,9 @@ final class CylinderJudge {
     }
 
     private List<String> before(int cylinder) {
-        String work =
-                evidence.chapters().lastWork(cylinder).map(Reading.Work::what).orElse("");
         return evidence.chapters().before(cylinder).stream()
-                .map(reading -> ReadingWords.of(reading, evidence.figures()) + ", before " + workWords(work) + ".")
+                .map(closed -> ReadingWords.of(closed.reading(), evidence.figures()) + ", before "
+                        + workWords(closed.work().what()) + ".")
                 .toList();
     }
 

@@ -1,26 +1,19 @@
 package org.pullproof.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 import org.pullproof.advice.Appraisal;
-import org.pullproof.advice.GatePoint;
-import org.pullproof.dyno.DayFact;
-import org.pullproof.dyno.RunList.Run;
-import org.pullproof.report.TallySheet.Cell;
-import org.pullproof.report.TallySheet.Column;
-import org.pullproof.report.TallySheet.Field;
-import org.pullproof.report.TallySheet.Row;
+import org.pullproof.report.RunCard.Line;
+import org.pullproof.tuneup.Step;
+import org.pullproof.tuneup.TuneUpFindings;
+import org.pullproof.tuneup.TuneUpFindings.OffCar;
+import org.pullproof.tuneup.TuneUpFindings.State;
+import org.pullproof.tuneup.TuneUpFindings.StepState;
 
-/** Lays out the run card of a dyno day: the gate to tick, how the car stands, a row a pull, and when to break one off. */
+/** Lays out the run card of a tune-up as it stands. */
 public final class RunCardMaker {
-    /** The key of the card on the command line. */
-    public static final String KEY = "dyno";
-
-    private static final int ROWS = 12;
-
     private final Appraisal appraisal;
 
     public RunCardMaker(Appraisal appraisal) {
@@ -28,91 +21,77 @@ public final class RunCardMaker {
     }
 
     /**
-     * @param cautions of a pull
+     * @param last the caution that ends every list
      */
-    public TallySheet make(List<String> cautions) {
-        return new TallySheet(
-                KEY,
-                "Dyno day, run card",
+    public RunCard make(String last) {
+        List<Line> lines = new ArrayList<>();
+        Set<String> said = new LinkedHashSet<>();
+        for (StepState step : found().steps()) {
+            lines.add(line(step, said));
+        }
+        return new RunCard(
                 appraisal.session().car().name() + ", "
                         + Wording.engine(appraisal.session().profile()),
-                order(),
-                cautions,
-                fields(),
-                columns(),
-                rows(),
-                Optional.empty(),
-                notes());
+                told(),
+                lines,
+                last);
     }
 
-    private String order() {
-        String warm = "Two pulls to warm up, one at part load, that count for nothing. ";
-        return warm
-                + (toCome().isEmpty()
-                        ? "Then three at base, three on each change, and back to base after each; end at base."
-                        : "Then the pulls below, all of them, and only then read.");
+    private TuneUpFindings found() {
+        return appraisal.tuneUp();
     }
 
-    private static List<Field> fields() {
-        Stream<Field> facts = Arrays.stream(DayFact.values()).map(fact -> new Field(fact.words(), List.of()));
-        return Stream.concat(Stream.of(new Field("Date, driver", List.of()), new Field("Air, time", List.of())), facts)
-                .toList();
-    }
-
-    private static List<Column> columns() {
-        return List.of(
-                new Column("Pull", 17),
-                new Column("Time", 9),
-                new Column("Coolant", 10),
-                new Column("Oil", 9),
-                new Column("Intake", 9),
-                new Column("Volts", 9),
-                new Column("File", 15),
-                new Column("Remark, abort", 22));
-    }
-
-    private List<Run> toCome() {
-        return appraisal.day().runs().runs().stream()
-                .filter(run -> run.made().isEmpty())
-                .limit(ROWS)
-                .toList();
-    }
-
-    private List<Row> rows() {
-        List<Row> rows = new ArrayList<>();
-        toCome().forEach(run -> rows.add(row(Cell.printed(run.name()))));
-        while (rows.size() < ROWS) {
-            rows.add(row(Cell.BLANK));
+    private List<String> told() {
+        List<String> told = new ArrayList<>();
+        told.add("Left to do: typically " + found().plan().minutesLeft() + " min, nine of ten below "
+                + found().plan().minutesAtMost() + " min (judgement).");
+        told.addAll(found().plan().because());
+        if (!found().toBuy().items().isEmpty()) {
+            told.add("To buy: "
+                    + String.join(
+                            ", ",
+                            found().toBuy().items().stream()
+                                    .map(item -> item.part())
+                                    .toList())
+                    + ".");
         }
-        return rows;
+        return told;
     }
 
-    private static Row row(Cell first) {
-        List<Cell> cells = new ArrayList<>(List.of(first));
-        while (cells.size() < columns().size()) {
-            cells.add(Cell.BLANK);
+    /** A caution stands where its act is first met: on every step it would be read on none. */
+    private Line line(StepState state, Set<String> said) {
+        Step step = state.step();
+        boolean gate = step.kind() == Step.Kind.START_GATE;
+        return new Line(
+                step.id(),
+                step.title(),
+                state.state() == State.DONE,
+                gate,
+                step.minutes(),
+                step.takesOff(),
+                gate ? mustBeBack() : List.of(),
+                help(step),
+                step.cautions().stream().filter(said::add).toList());
+    }
+
+    /** Everything of the planned steps before the gate that must be back or confirmed, each once; and what was added. */
+    private List<String> mustBeBack() {
+        Set<String> back = new LinkedHashSet<>();
+        found().steps().stream()
+                .map(StepState::step)
+                .filter(step -> step.kind() == Step.Kind.WORK)
+                .forEach(step -> back.addAll(step.backBeforeStart()));
+        found().offCar().stream().map(OffCar::part).forEach(back::add);
+        back.removeAll(appraisal.session().tuneUp().leftOff().keySet());
+        return List.copyOf(back);
+    }
+
+    private static List<String> help(Step step) {
+        List<String> help = new ArrayList<>();
+        if (!step.outfit().tools().isEmpty()) {
+            help.add("Ready: " + String.join(", ", step.outfit().tools()) + ".");
         }
-        return new Row(cells);
-    }
-
-    private List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        notes.add("Still to pass at the gate before the first pull: " + gate());
-        notes.add("Start of each pull: "
-                + String.join(" ", appraisal.day().start().due(appraisal.figures())));
-        notes.add("Break off at: " + String.join("; ", appraisal.gate().rules().abort()) + ". "
-                + appraisal.gate().rules().abortAct());
-        return notes;
-    }
-
-    private String gate() {
-        List<GatePoint> open = appraisal.gate().inTheWay();
-        return open.isEmpty()
-                ? "all passed."
-                : String.join(
-                                ", ",
-                                open.stream()
-                                        .map(point -> point.key().replace('-', ' '))
-                                        .toList()) + ".";
+        step.outfit().figures().forEach(figure -> help.add(figure + "; the maker's manual comes first."));
+        return help;
     }
 }

@@ -262,7 +262,7 @@ final class Situations {
                 .withSetups(setups.stream().map(id -> Setup.named(id, id)).toList(), present, List.of())
                 .withDays(days());
         TuneUpFindings tuned = new TuneUpAssessor(new TradeFiles().stepGraphs())
-                .assess(tuneUp, session.profile(), new Figures(UnitSystem.US));
+                .assess(tuneUp, session.profile(), new Figures(UnitSystem.US), Optional.empty());
         return new Situation(
                 session,
                 health(),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -140,7 +141,8 @@ class TradeFilesTest {
     }
 
     private static TuneUpFindings assess(StepGraph graph, TuneUp tuneUp) {
-        return new TuneUpAssessor(FILES.stepGraphs()).assess(tuneUp, TuneUpSamples.engine(graph.id()), US);
+        return new TuneUpAssessor(FILES.stepGraphs())
+                .assess(tuneUp, TuneUpSamples.engine(graph.id()), US, Optional.empty());
     }
 
     private static Set<String> blocks(StepGraph graph, TuneUp tuneUp) {

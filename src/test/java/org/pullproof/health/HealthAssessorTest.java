@@ -308,12 +308,23 @@ class HealthAssessorTest {
 
     @Test
     void workClosesTheChapterOfItsCylinder() {
-        HealthFindings findings = assess(I4, with(table("d2-dead-cylinder-i4.csv"), "work,3,coil"));
+        HealthFindings findings = assess(I4, with(table("d2-dead-cylinder-i4.csv"), "work,3,head"));
         assertThat(cylinder(findings, 3).state()).isEqualTo(State.NOT_MEASURED);
         assertThat(cylinder(findings, 3).before().toString().replace('\u00a0', ' '))
                 .contains("drop 6 rpm, before");
         assertThat(cylinder(findings, 2).before()).isEmpty();
         assertThat(findings.verdict()).isEqualTo(Verdict.NOT_SETTLED);
+    }
+
+    /** Method of diagnosis, section 2: ignition and fuel faults have no hole, so a coil leaves the compression as it was read. */
+    @Test
+    void aNewCoilClosesBalanceAndPlugAndLeavesCompression() {
+        CylinderFindings three = cylinder(assess(I4, with(table("d2-dead-cylinder-i4.csv"), "work,3,coil")), 3);
+
+        assertThat(three.dry()).isPresent();
+        assertThat(three.before().toString().replace('\u00a0', ' '))
+                .contains("drop 6 rpm, before")
+                .doesNotContain("psi");
     }
 
     @Test
