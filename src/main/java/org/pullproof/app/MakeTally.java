@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Cautions;
-import org.pullproof.report.DynoCardMaker;
 import org.pullproof.report.Format;
 import org.pullproof.report.Paper;
+import org.pullproof.report.DayCardMaker;
 import org.pullproof.report.TallyKind;
 import org.pullproof.report.TallyMaker;
 import org.pullproof.report.TallyPage;
@@ -30,7 +30,7 @@ public final class MakeTally {
 
     /** The run card of a dyno day. */
     public TallySheet runCard(Appraisal appraisal) {
-        return new DynoCardMaker(appraisal).make(cautions.of("dyno-pull"));
+        return new DayCardMaker(appraisal).make(cautions.of("dyno-pull"));
     }
 
     /** The cautions of every test on the sheet, each once, the one that ends every list at the end. */

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.pullproof.app.OpenSession;
 import org.pullproof.app.Toolbox;
-import org.pullproof.report.DynoCardMaker;
 import org.pullproof.report.Format;
 import org.pullproof.report.Paper;
+import org.pullproof.report.DayCardMaker;
 import org.pullproof.report.TallyKind;
 import org.pullproof.report.TallySheet;
 import picocli.CommandLine.Command;
@@ -66,11 +66,11 @@ final class TallyCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Optional<TallyKind> wanted = TallyKind.named(test);
-        if (wanted.isEmpty() && !test.equals(DynoCardMaker.KEY)) {
+        if (wanted.isEmpty() && !test.equals(DayCardMaker.KEY)) {
             throw new ParameterException(
                     spec.commandLine(),
                     "There is no tally sheet for \"" + test + "\"; there is one for each of " + TallyKind.keys() + ", "
-                            + DynoCardMaker.KEY + ".");
+                            + DayCardMaker.KEY + ".");
         }
         Optional<Format> format = target.map(this::format);
         OpenSession open = tools.desk().open(session);
@@ -108,7 +108,7 @@ final class TallyCommand implements Callable<Integer> {
     private static List<?> rows(TallySheet sheet) {
         List<String> first =
                 sheet.rows().stream().map(row -> row.cells().get(0).words()).toList();
-        return sheet.key().equals(DynoCardMaker.KEY)
+        return sheet.key().equals(DayCardMaker.KEY)
                 ? first.stream().filter(name -> !name.isEmpty()).toList()
                 : first.stream().map(Integer::valueOf).toList();
     }

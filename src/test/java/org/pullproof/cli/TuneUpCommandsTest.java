@@ -132,7 +132,7 @@ class TuneUpCommandsTest {
                 compression-dry,3,92psi
                 """);
         done("add-readings", car, readings);
-        done("work", car, "--done", "plug=all");
+        done("work", car, "--done", "ignition-parts=all");
         assertThat(done("health", car, "--json").out()).contains("634.");
 
         done("work", car, "--done", "lash-set=3");

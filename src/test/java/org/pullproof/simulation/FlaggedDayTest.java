@@ -43,6 +43,7 @@ import org.pullproof.weather.Standard;
 /** Simulated days, seeded: whatever is wrong with a pull is flagged, and clean pulls are left alone. */
 class FlaggedDayTest {
     private static final int PULLS_A_DAY = 8;
+    private static final int MOST_FALSE_OF_A_THOUSAND = 5;
 
     @TempDir
     private Path place;
@@ -129,6 +130,7 @@ class FlaggedDayTest {
                 }
             }
         }
+        assertThat(falselyFlagged).hasSizeLessThanOrEqualTo(MOST_FALSE_OF_A_THOUSAND);
     }
 
     private static List<PullFindings> cleanDay(Random random) throws BadFileException {

@@ -15,7 +15,7 @@ import org.pullproof.report.TallySheet.Field;
 import org.pullproof.report.TallySheet.Row;
 
 /** Lays out the run card of a dyno day: the gate to tick, how the car stands, a row a pull, and when to break one off. */
-public final class DynoCardMaker {
+public final class DayCardMaker {
     /** The key of the card on the command line. */
     public static final String KEY = "dyno";
 
@@ -23,7 +23,7 @@ public final class DynoCardMaker {
 
     private final Appraisal appraisal;
 
-    public DynoCardMaker(Appraisal appraisal) {
+    public DayCardMaker(Appraisal appraisal) {
         this.appraisal = appraisal;
     }
 
