@@ -13,8 +13,11 @@ final class MoneyJson {
     private MoneyJson() {}
 
     static MoneyBook read(JsonPlace place) throws BadFileException {
-        place.onlyKeys("spent", "options");
-        return new MoneyBook(place.each("spent", MoneyJson::spending), place.each("options", MoneyJson::option));
+        place.onlyKeys("spent", "options", "judgements");
+        return new MoneyBook(
+                place.each("spent", MoneyJson::spending),
+                place.each("options", MoneyJson::option),
+                place.entries("judgements", JsonPlace::number));
     }
 
     private static Spending spending(JsonPlace place) throws BadFileException {
@@ -46,10 +49,15 @@ final class MoneyJson {
     }
 
     static Map<String, Object> write(MoneyBook money) {
-        return new JsonObject()
+        JsonObject object = new JsonObject()
                 .put("spent", money.spent().stream().map(MoneyJson::write).toList())
-                .put("options", money.options().stream().map(MoneyJson::write).toList())
-                .entries();
+                .put("options", money.options().stream().map(MoneyJson::write).toList());
+        if (!money.judgements().isEmpty()) {
+            JsonObject judgements = new JsonObject();
+            money.judgements().forEach(judgements::put);
+            object.put("judgements", judgements.entries());
+        }
+        return object.entries();
     }
 
     private static Map<String, Object> write(Spending spending) {

@@ -254,6 +254,7 @@ final class Situations {
                         Optional.empty(),
                         List.of(),
                         List.of(),
+                        List.of(),
                         Map.of()));
     }
 
@@ -271,7 +272,7 @@ final class Situations {
                 List.of(),
                 cylinders,
                 engineSigns,
-                new FaultFindings(0.5, true, chances, List.of(), List.of(), proposed, ""));
+                new FaultFindings(0.5, true, chances, List.of(), List.of(), proposed, "", Optional.empty()));
     }
 
     private DynoFindings dyno() {

@@ -127,6 +127,7 @@ class StripsTest {
                 Optional.empty(),
                 residuals,
                 List.of(),
+                List.of(),
                 Map.of());
     }
 

@@ -146,6 +146,7 @@ public final class GreyCoupe {
                         Optional.empty(),
                         List.of(),
                         List.of(),
+                        List.of(),
                         Map.of()),
                 new WorthFindings(
                         new Sentence("**Not yet to be said.**"),
@@ -538,6 +539,7 @@ public final class GreyCoupe {
                         "No pull of duct fitted counts yet.")),
                 Optional.empty(),
                 List.of(new ChangeLedger.Residual("base-1", "base", 0.2, 0)),
+                List.of(),
                 List.of(),
                 Map.of());
     }

@@ -306,6 +306,7 @@ class WorthAssessorTest {
                 Optional.empty(),
                 List.of(),
                 List.of(),
+                List.of(),
                 Map.of());
     }
 }

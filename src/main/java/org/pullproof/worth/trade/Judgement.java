@@ -1,0 +1,27 @@
+package org.pullproof.worth.trade;
+
+/**
+ * One number that nobody has measured for this car: a default of the trade, or what the owner put in its place.
+ *
+ * @param key its name in the session and on the sheet: {@code work.lash.p50}
+ * @param words what it is
+ * @param unit what it is counted in: money, hours, weeks, chance, share, factor, percent, months
+ * @param value as it counts
+ * @param own whether the owner has put it in the place of the default
+ */
+public record Judgement(String key, String words, String unit, double value, boolean own) {
+    public Judgement {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(key + ": a finite number, was " + value);
+        }
+    }
+
+    /** A default of the trade. */
+    public static Judgement usual(String key, String words, String unit, double value) {
+        return new Judgement(key, words, unit, value, false);
+    }
+
+    Judgement with(double other) {
+        return new Judgement(key, words, unit, other, true);
+    }
+}
