@@ -10,7 +10,7 @@ import java.util.Map;
  * @param faults whether each fault is there, by its key
  * @param ingredients at most what knowing a bill or a gain exactly is worth, the largest first
  */
-public record Knowing(double everything, Map<String, Figure> faults, List<Ingredient> ingredients) {
+public record Knowing(double everything, Map<String, Sum> faults, List<Ingredient> ingredients) {
 
     /** What may be known exactly. */
     public enum Kind {

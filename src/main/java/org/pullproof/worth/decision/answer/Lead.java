@@ -11,7 +11,7 @@ import java.util.Map;
  * @param parts the change by each input
  * @param settledBy what a lead has to exceed to be settled
  */
-public record Lead(String over, Figure by, double inputNoise, Map<Input, Double> parts, double settledBy) {
+public record Lead(String over, Sum by, double inputNoise, Map<Input, Double> parts, double settledBy) {
     public Lead {
         parts = Map.copyOf(parts);
     }

@@ -28,7 +28,7 @@ import org.pullproof.worth.decision.problem.Option;
 public record OptionAnswer(
         Option option,
         List<String> alike,
-        Figure expected,
+        Sum expected,
         Spread net,
         Spread cost,
         double hours,

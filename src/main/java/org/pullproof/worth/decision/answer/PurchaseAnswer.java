@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param findings what ruling out a fault would add to X*, the largest three that readings speak for
  */
 public record PurchaseAnswer(
-        Figure highest, double noise, Optional<Double> asked, Optional<Double> least, List<Finding> findings) {
+        Sum highest, double noise, Optional<Double> asked, Optional<Double> least, List<Finding> findings) {
     private static final double STEP = 50;
 
     public PurchaseAnswer {

@@ -13,7 +13,7 @@ import org.pullproof.worth.decision.problem.MoneyTest;
  * @param verdict what to think of it
  * @param results what each result would mean
  */
-public record TestAnswer(MoneyTest test, Figure value, double cost, Verdict verdict, List<Result> results) {
+public record TestAnswer(MoneyTest test, Sum value, double cost, Verdict verdict, List<Result> results) {
 
     /** What to think of a test. */
     public enum Verdict {

@@ -14,4 +14,14 @@ public record Likelihood(String name, List<Double> chances) {
         chances = List.copyOf(chances);
         chances.forEach(chance -> Check.chance("The chance of \"" + name + "\" in a state", chance));
     }
+
+    /** Whether each state settles if this result comes. */
+    public boolean isSure() {
+        return chances.stream().allMatch(chance -> chance == 0 || chance == 1);
+    }
+
+    /** The chances as a row of a table; a new one each time. */
+    public double[] row() {
+        return chances.stream().mapToDouble(Double::doubleValue).toArray();
+    }
 }

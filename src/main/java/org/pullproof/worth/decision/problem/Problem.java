@@ -45,6 +45,11 @@ public record Problem(
                 .orElseThrow();
     }
 
+    /** The same question with other options. */
+    public Problem withOptions(List<Option> others) {
+        return new Problem(currency, owner, assumptions, power, faults, states, others, tests, healthNext);
+    }
+
     /** Chance that a fault is there. */
     public double chanceOf(String fault) {
         return states.stream()

@@ -6,4 +6,4 @@ package org.pullproof.worth.decision.answer;
  * @param value the sum
  * @param se standard error of the draws, 0 when nothing was drawn; says nothing about the inputs
  */
-public record Figure(double value, double se) {}
+public record Sum(double value, double se) {}
