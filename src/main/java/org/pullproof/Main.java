@@ -42,6 +42,7 @@ import org.pullproof.dyno.DynoAssessor;
 import org.pullproof.files.CsvFile;
 import org.pullproof.files.FaultConstantsFile;
 import org.pullproof.files.HealthLimitsFile;
+import org.pullproof.files.MoneyCatalogueFile;
 import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
 import org.pullproof.files.PullLimitsFile;
@@ -55,6 +56,7 @@ import org.pullproof.ui.WindowLauncher;
 import org.pullproof.weather.AirCheck;
 import org.pullproof.weather.Correction;
 import org.pullproof.worth.WorthAssessor;
+import org.pullproof.worth.question.Questioner;
 
 /** Builds all objects by hand and starts the command line, which may open the window. */
 public final class Main {
@@ -148,7 +150,7 @@ public final class Main {
                         new TuneUpAssessor(trade.stepGraphs()),
                         dyno,
                         new ChangeJudge(),
-                        new WorthAssessor(trade.options()),
+                        new WorthAssessor(new Questioner(MoneyCatalogueFile.read(), trade.testPrices())),
                         new NextStepRules(trade.testPrices(), cautions))),
                 new CheckSession(desk),
                 new MakeReport(Clock.system(ZoneId.systemDefault())),

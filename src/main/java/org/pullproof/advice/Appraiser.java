@@ -3,6 +3,8 @@ package org.pullproof.advice;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.pullproof.car.Fact;
 import org.pullproof.changes.ChangeJudge;
 import org.pullproof.changes.ChangeLedger;
@@ -12,6 +14,8 @@ import org.pullproof.dyno.DynoFindings.SetupPower;
 import org.pullproof.dyno.Trace;
 import org.pullproof.health.HealthAssessor;
 import org.pullproof.health.HealthFindings;
+import org.pullproof.health.Reading;
+import org.pullproof.health.TestKind;
 import org.pullproof.session.Session;
 import org.pullproof.tuneup.TuneUpAssessor;
 import org.pullproof.tuneup.TuneUpFindings;
@@ -72,10 +76,11 @@ public final class Appraiser {
                 session.car(),
                 changeCosts(session),
                 sound,
+                everRead(session),
                 changed,
+                session.setups(),
                 presentBandKw(session, made),
-                session.profile(),
-                figures);
+                session.profile());
         Situation now = new Situation(session, sound, tuned, flagged, changed);
         return new Appraisal(
                 session,
@@ -88,6 +93,10 @@ public final class Appraiser {
                 paid,
                 rules.choose(now),
                 StageWords.of(now, paid));
+    }
+
+    private static Set<TestKind> everRead(Session session) {
+        return session.readings().stream().map(Reading::test).collect(Collectors.toSet());
     }
 
     private static List<Spending> changeCosts(Session session) {

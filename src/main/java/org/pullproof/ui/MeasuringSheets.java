@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.function.BiConsumer;
 import org.pullproof.advice.Cautions;
+import org.pullproof.app.BackgroundRunner;
 import org.pullproof.app.Toolbox;
 import org.pullproof.health.TestKind;
 import org.pullproof.ui.changes.ChangesSheet;
@@ -35,21 +36,25 @@ public final class MeasuringSheets {
     private final Cautions cautions;
     private final PullFileChooser chooser;
     private final BiConsumer<SessionViewModel, TestKind> tally;
+    private final BackgroundRunner weigher;
     private final Clock clock;
 
     /**
      * @param tally saves the printed blank of a test
+     * @param weigher weighs options, beside the work that writes sessions
      */
     public MeasuringSheets(
             Toolbox tools,
             Cautions cautions,
             PullFileChooser chooser,
             BiConsumer<SessionViewModel, TestKind> tally,
+            BackgroundRunner weigher,
             Clock clock) {
         this.tools = tools;
         this.cautions = cautions;
         this.chooser = chooser;
         this.tally = tally;
+        this.weigher = weigher;
         this.clock = clock;
     }
 
@@ -87,6 +92,7 @@ public final class MeasuringSheets {
     }
 
     private Sheet worth(SessionViewModel session) {
-        return new WorthSheet(new WorthViewModel(session, new DeskMoneyActs(tools.recordMoney()), clock));
+        return new WorthSheet(new WorthViewModel(
+                session, new DeskMoneyActs(tools.recordMoney(), tools.setFacts()), weigher, clock));
     }
 }

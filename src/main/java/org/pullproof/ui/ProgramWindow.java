@@ -50,6 +50,7 @@ final class ProgramWindow {
     private final PullFileChooser pullFiles;
     private final Clock clock;
     private final FxRunner runner = new FxRunner();
+    private final FxRunner weigher = new FxRunner();
     private final Look look;
     private final Scene scene;
     private Optional<SessionViewModel> shown = Optional.empty();
@@ -72,7 +73,10 @@ final class ProgramWindow {
         });
         look.unitsProperty().addListener((of, before, units) -> prefer(preferences -> preferences.withUnits(units)));
         stage.setScene(scene);
-        stage.setOnHidden(closed -> runner.close());
+        stage.setOnHidden(closed -> {
+            weigher.close();
+            runner.close();
+        });
     }
 
     /** Shows the window with that session, or with the title sheet. */
@@ -242,7 +246,7 @@ final class ProgramWindow {
         sheets.add(new TuneUpSheet(
                 new TuneUpViewModel(model, tools.tickStep(), tools.recordPlug(), tools.recordWires(), clock)));
         TallySaver tally = new TallySaver(tools.makeTally(), paper);
-        sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, tally::save, clock).of(model));
+        sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, tally::save, weigher, clock).of(model));
         return sheets;
     }
 }

@@ -1,5 +1,7 @@
 package org.pullproof.worth.trade;
 
+import java.math.BigDecimal;
+
 /**
  * One number that nobody has measured for this car: a default of the trade, or what the owner put in its place.
  *
@@ -19,6 +21,16 @@ public record Judgement(String key, String words, String unit, double value, boo
     /** A default of the trade. */
     public static Judgement usual(String key, String words, String unit, double value) {
         return new Judgement(key, words, unit, value, false);
+    }
+
+    /** "a worn bore or piston: fails within 12 months: 0.1 (chance)". */
+    public String sentence() {
+        return words + ": " + shown() + " (" + unit + ")";
+    }
+
+    /** The value without needless digits. */
+    public String shown() {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     Judgement with(double other) {
