@@ -62,9 +62,8 @@ record WorthJson(WorthFindings findings, Answer answer, Sentence sentence) {
                 .put(
                         "findings",
                         purchase.findings().stream()
-                                .map(finding -> new Json()
-                                        .put("fault", finding.fault())
-                                        .put("takesOff", finding.takesOff()))
+                                .map(finding ->
+                                        new Json().put("fault", finding.fault()).put("takesOff", finding.takesOff()))
                                 .toList());
     }
 

@@ -46,14 +46,21 @@ record WorthPrinter(Output output, AnswerRows rows, WorthFindings findings) {
 
     private String[] cells(OptionAnswer row) {
         return new String[] {
-            row.name(), rows.net(row), rows.netEnds(row), rows.cost(row), rows.power(row), rows.overBudget(row), rows.detail(row)
+            row.name(),
+            rows.net(row),
+            rows.netEnds(row),
+            rows.cost(row),
+            rows.power(row),
+            rows.overBudget(row),
+            rows.detail(row)
         };
     }
 
     private void purchase() {
         answer().purchase().ifPresent(purchase -> {
             output.print("");
-            output.print("Highest price: " + rows.money(purchase.rounded()) + " (± " + rows.money(purchase.noise()) + ").");
+            output.print(
+                    "Highest price: " + rows.money(purchase.rounded()) + " (± " + rows.money(purchase.noise()) + ").");
             purchase.findings().forEach(finding -> output.print("  " + rows.finding(finding) + "."));
         });
     }

@@ -41,19 +41,13 @@ public final class MoneyStrip {
         this.budget = budget;
         this.width = width;
         double high = Math.max(1, most(bars, budget));
-        double low = bars.stream()
-                .mapToDouble(Bar::low)
-                .min()
-                .orElse(0);
+        double low = bars.stream().mapToDouble(Bar::low).min().orElse(0);
         this.ticks = Ticks.covering(Math.min(0, low), high, MOST_TICKS);
         this.scale = new Scale(ticks.low(), ticks.high(), LEFT, width - RIGHT);
     }
 
     private static double most(List<Bar> bars, OptionalDouble budget) {
-        double costs = bars.stream()
-                .mapToDouble(Bar::high)
-                .max()
-                .orElse(0);
+        double costs = bars.stream().mapToDouble(Bar::high).max().orElse(0);
         return Math.max(costs, budget.orElse(0));
     }
 
@@ -99,11 +93,7 @@ public final class MoneyStrip {
         Lettering strong = Lettering.STRONG;
         String likely = money(option.likely());
         if (option.low() == option.high()) {
-            place(
-                    pen,
-                    List.of(likely),
-                    List.of(strong),
-                    scale.of(option.likely()) - 4);
+            place(pen, List.of(likely), List.of(strong), scale.of(option.likely()) - 4);
             return;
         }
         List<String> words = List.of(money(option.low()) + " · ", likely, " · " + money(option.high()));

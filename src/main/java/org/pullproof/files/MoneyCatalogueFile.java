@@ -129,6 +129,7 @@ public final class MoneyCatalogueFile {
                 row.has("engine"),
                 kinds(row.path("ignition"), Ignition.class),
                 kinds(row.path("fuel"), FuelSystem.class),
+                row.path("owned").asBoolean(false),
                 row.has("heads") ? OptionalInt.of(row.required("heads").intValue()) : OptionalInt.empty());
         numbersOf(work, row);
         return work;

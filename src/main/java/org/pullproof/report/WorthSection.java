@@ -38,7 +38,8 @@ record WorthSection(Appraisal appraisal, Wording wording) {
         AnswerRows rows = new AnswerRows(worth.weighing().answer(), appraisal.figures());
         List<Section> sections = new ArrayList<>();
         rows.answer().purchase().map(purchase -> negotiation(rows, purchase)).ifPresent(sections::add);
-        sections.add(new Section("worth", "Money", "what is spent does not count in what comes next", decision(worth, rows)));
+        sections.add(new Section(
+                "worth", "Money", "what is spent does not count in what comes next", decision(worth, rows)));
         return sections;
     }
 
@@ -69,10 +70,13 @@ record WorthSection(Appraisal appraisal, Wording wording) {
     private static Section negotiation(AnswerRows rows, PurchaseAnswer purchase) {
         List<ReportModel.Item> items = new ArrayList<>();
         items.add(new ReportModel.Item(
-                "highestPrice", "Pay no more than", rows.money(purchase.rounded()) + " (± " + rows.money(purchase.noise()) + ")"));
+                "highestPrice",
+                "Pay no more than",
+                rows.money(purchase.rounded()) + " (± " + rows.money(purchase.noise()) + ")"));
         purchase.asked().ifPresent(asked -> items.add(new ReportModel.Item("asked", "Asked", rows.money(asked))));
         purchase.least()
-                .ifPresent(least -> items.add(new ReportModel.Item("least", "The seller takes at least", rows.money(least))));
+                .ifPresent(least ->
+                        items.add(new ReportModel.Item("least", "The seller takes at least", rows.money(least))));
         List<Block> blocks = new ArrayList<>(List.of(new Block.Items(items)));
         List<String> findings = purchase.findings().stream().map(rows::finding).toList();
         if (!findings.isEmpty()) {
@@ -80,7 +84,8 @@ record WorthSection(Appraisal appraisal, Wording wording) {
         }
         List<String> after = rows.answer().tests().stream()
                 .filter(test -> test.value().value() > 0)
-                .flatMap(test -> rows.results(test).stream().map(result -> test.test().name() + ": " + result))
+                .flatMap(test ->
+                        rows.results(test).stream().map(result -> test.test().name() + ": " + result))
                 .toList();
         if (!after.isEmpty()) {
             blocks.add(new Block.Points("afterTests", "What a test would make of the price", after, false));
@@ -131,7 +136,9 @@ record WorthSection(Appraisal appraisal, Wording wording) {
 
     private static Optional<Block> plans(AnswerRows rows) {
         List<String> plans = rows.answer().options().stream()
-                .filter(row -> row.allowed() && row.dominatedBy().isEmpty() && !rows.policy(row).isEmpty())
+                .filter(row -> row.allowed()
+                        && row.dominatedBy().isEmpty()
+                        && !rows.policy(row).isEmpty())
                 .map(row -> row.name() + ": " + String.join("; ", rows.policy(row)) + ".")
                 .toList();
         return plans.isEmpty()
@@ -143,7 +150,11 @@ record WorthSection(Appraisal appraisal, Wording wording) {
         return new Block.Table(
                 "flips",
                 "What would flip it",
-                List.of(words("input", "Input"), figures("now", "Now"), figures("at", "From"), words("becomes", "Then best")),
+                List.of(
+                        words("input", "Input"),
+                        figures("now", "Now"),
+                        figures("at", "From"),
+                        words("becomes", "Then best")),
                 rows.answer().flips().stream()
                         .map(flip -> List.of(
                                 Cell.words(rows.input(flip)),
@@ -198,12 +209,13 @@ record WorthSection(Appraisal appraisal, Wording wording) {
                 .toList();
         return own.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Block.Points("judgements", "Numbers the owner has put in place of the usual", own, false));
+                : Optional.of(
+                        new Block.Points("judgements", "Numbers the owner has put in place of the usual", own, false));
     }
 
     private static Optional<Block> remarks(WorthFindings worth, Answer answer) {
-        List<String> remarks = new ArrayList<>(
-                answer.remarks().stream().map(Remark::words).toList());
+        List<String> remarks =
+                new ArrayList<>(answer.remarks().stream().map(Remark::words).toList());
         remarks.addAll(worth.remarks());
         remarks.add("Costs and chances are judgement unless measured or entered; all can be edited and reset.");
         return Optional.of(new Block.Points("remarks", "To bear in mind", remarks, false));

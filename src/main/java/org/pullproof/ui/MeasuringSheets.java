@@ -92,7 +92,7 @@ public final class MeasuringSheets {
     }
 
     private Sheet worth(SessionViewModel session) {
-        return new WorthSheet(new WorthViewModel(
-                session, new DeskMoneyActs(tools.recordMoney(), tools.setFacts()), weigher, clock));
+        return new WorthSheet(
+                new WorthViewModel(session, new DeskMoneyActs(tools.recordMoney(), tools.setFacts()), weigher, clock));
     }
 }

@@ -53,7 +53,9 @@ public record AnswerRows(Answer answer, Figures figures) {
 
     /** "−$110 to $290", or that it is the measure of all others. */
     public String netEnds(OptionAnswer row) {
-        return isReference(row) ? "the measure" : money(row.net().p10()) + " to " + money(row.net().p90());
+        return isReference(row)
+                ? "the measure"
+                : money(row.net().p10()) + " to " + money(row.net().p90());
     }
 
     public boolean isReference(OptionAnswer row) {

@@ -69,7 +69,10 @@ public final class WorthAssessor {
                 .filter(fact -> fact.kind() == Fact.Kind.MONEY)
                 .anyMatch(fact -> known.car().told(fact).isPresent());
         boolean booked = !known.book().equals(MoneyBook.empty());
-        return !told && !booked && known.everRead().isEmpty() && known.presentBandKw().isEmpty();
+        return !told
+                && !booked
+                && known.everRead().isEmpty()
+                && known.presentBandKw().isEmpty();
     }
 
     /** The currency of the owner's money; US dollars where no money was told. */

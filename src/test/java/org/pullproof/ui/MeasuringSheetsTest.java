@@ -70,7 +70,12 @@ class MeasuringSheetsTest {
         Path first = pull("base1.csv", 1.0);
         Path second = pull("base2.csv", 1.004);
         MeasuringSheets sheets = new MeasuringSheets(
-                tools, SheetFixture.cautions(), () -> List.of(first, second), (car, test) -> {}, SheetFixture.CLOCK);
+                tools,
+                SheetFixture.cautions(),
+                () -> List.of(first, second),
+                (car, test) -> {},
+                new ImmediateRunner(),
+                SheetFixture.CLOCK);
         model.stageProperty().set(Stage.HEALTH);
         List<Sheet> all = sheets.of(model);
         scene = new Scene(new MainView(model, all, () -> {}), 1280, 800);

@@ -19,7 +19,10 @@ final class AskedView extends VBox {
         this.model = model;
         getStyleClass().add("asked");
         columns.getStyleClass().add("entry-columns");
-        getChildren().setAll(Labels.section("What only you can say", "until told, the figure in grey counts (judgement)"), columns);
+        getChildren()
+                .setAll(
+                        Labels.section("What only you can say", "until told, the figure in grey counts (judgement)"),
+                        columns);
     }
 
     void show() {

@@ -34,8 +34,8 @@ final class FlipsView extends VBox {
         String now = rows.value(flip, flip.now());
         String at = rows.value(flip, flip.at());
         String title = rows.input(flip) + ": " + now + "; from " + at + ": " + flip.becomes();
-        DrawingView strip = new DrawingView(
-                (width, height) -> FlipStrip.of(flip.now(), flip.at(), now, at, title, width, height));
+        DrawingView strip =
+                new DrawingView((width, height) -> FlipStrip.of(flip.now(), flip.at(), now, at, title, width, height));
         strip.setMinSize(WIDTH, HEIGHT);
         strip.setPrefSize(WIDTH, HEIGHT);
         Label input = Labels.wrapped(rows.input(flip));

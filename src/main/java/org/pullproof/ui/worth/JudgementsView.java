@@ -55,7 +55,9 @@ final class JudgementsView extends VBox {
         List<Judgement> found = all.stream()
                 .filter(one -> wanted.isEmpty()
                         ? one.own()
-                        : (one.words() + " " + one.key()).toLowerCase(Locale.ROOT).contains(wanted))
+                        : (one.words() + " " + one.key())
+                                .toLowerCase(Locale.ROOT)
+                                .contains(wanted))
                 .toList();
         list.getChildren().setAll(found.stream().limit(MOST).map(this::row).toList());
         more.setText(words(wanted, all.size(), found.size()));

@@ -29,7 +29,12 @@ final class TestsView extends VBox {
     private static Node test(AnswerRows rows, TestAnswer test) {
         String style = test.verdict() == Verdict.WORTH_DOING_FIRST ? "strong" : "second";
         VBox both = new VBox(
-                line(style, test.test().name(), rows.minutes(test), rows.money(test.cost()), rows.money(test.value().value())),
+                line(
+                        style,
+                        test.test().name(),
+                        rows.minutes(test),
+                        rows.money(test.cost()),
+                        rows.money(test.value().value())),
                 Labels.wrapped(rows.verdict(test), "caption"));
         both.getStyleClass().add("test-row");
         both.setAccessibleText(String.join("; ", rows.results(test)));

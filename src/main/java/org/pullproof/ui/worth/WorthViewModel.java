@@ -1,9 +1,15 @@
 package org.pullproof.ui.worth;
 
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -11,24 +17,18 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.pullproof.advice.Stage;
 import org.pullproof.app.BackgroundRunner;
 import org.pullproof.car.Fact;
-import org.pullproof.units.Sentence;
-import org.pullproof.worth.AnswerRows;
-import org.pullproof.worth.decision.answer.Answer;
-import org.pullproof.worth.decision.answer.OptionAnswer;
-import org.pullproof.worth.trade.Judgement;
-import java.time.Clock;
-import java.time.LocalDate;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import org.pullproof.drawing.MoneyStrip;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Money;
+import org.pullproof.units.Sentence;
+import org.pullproof.worth.AnswerRows;
 import org.pullproof.worth.Option;
 import org.pullproof.worth.Spending;
 import org.pullproof.worth.WorthFindings;
+import org.pullproof.worth.decision.answer.Answer;
+import org.pullproof.worth.decision.answer.OptionAnswer;
+import org.pullproof.worth.trade.Judgement;
 
 /** State and decisions of the sheet Worth it: options, what is spent, what changes have cost. */
 public final class WorthViewModel {
@@ -75,7 +75,10 @@ public final class WorthViewModel {
         }
         weighing.set(true);
         Figures figures = model.appraisal().figures();
-        weigher.run(() -> weigh(asked, figures, number), answer -> show(answer, number), failure -> failed(failure, number));
+        weigher.run(
+                () -> weigh(asked, figures, number),
+                answer -> show(answer, number),
+                failure -> failed(failure, number));
     }
 
     private Weighed weigh(WorthFindings asked, Figures figures, long number) {
@@ -284,7 +287,9 @@ public final class WorthViewModel {
     /** The entered option that stands behind a row. */
     public Optional<Option> entered(OptionAnswer row) {
         return model.session().money().options().stream()
-                .filter(option -> row.name().toLowerCase(Locale.ROOT).endsWith(option.name().toLowerCase(Locale.ROOT)))
+                .filter(option -> row.name()
+                        .toLowerCase(Locale.ROOT)
+                        .endsWith(option.name().toLowerCase(Locale.ROOT)))
                 .findFirst();
     }
 
@@ -306,7 +311,9 @@ public final class WorthViewModel {
                         rows.overBudget(row),
                         rows.detail(row)))
                 .collect(Collectors.joining(
-                        "\n", "option\tbetter off by\t10 to 90 of 100\tmoney\tpower after\tover budget of 100\t\n", "\n"));
+                        "\n",
+                        "option\tbetter off by\t10 to 90 of 100\tmoney\tpower after\tover budget of 100\t\n",
+                        "\n"));
     }
 
     /** The words of an answer. */

@@ -21,10 +21,12 @@ final class Bench {
     private final EngineStates states;
     private final Gains gains;
     private final Set<String> done;
+    private final boolean owned;
     private final double dollar;
     private final String suspectedHead;
 
     /**
+     * @param owned whether the car is bought
      * @param done words of works that are paid for already
      */
     Bench(
@@ -33,6 +35,7 @@ final class Bench {
             FaultKeys keys,
             EngineStates states,
             Gains gains,
+            boolean owned,
             Set<String> done) {
         this.catalogue = catalogue;
         this.profile = profile;
@@ -40,6 +43,7 @@ final class Bench {
         this.states = states;
         this.gains = gains;
         this.done = done.stream().map(Bench::plain).collect(Collectors.toUnmodifiableSet());
+        this.owned = owned;
         this.dollar = catalogue.number("money.dollar");
         this.suspectedHead = keys.heads().stream()
                 .reduce((a, b) -> chance(Set.of(b)) > chance(Set.of(a)) ? b : a)
@@ -91,7 +95,7 @@ final class Bench {
 
     private boolean isLeft(Work work) {
         boolean nothingMore = gains.measured(work) && work.cures().isEmpty() && !suspects(work.mayCure());
-        return work.fits(profile.ignition(), profile.fuel(), keys.heads().size())
+        return work.fits(profile.ignition(), profile.fuel(), keys.heads().size(), owned)
                 && !done.contains(plain(work.words()))
                 && !nothingMore
                 && states.faults().containsAll(meant(work.when()));

@@ -102,7 +102,7 @@ public final class Questioner {
         OwnerSays owner = new OwnerSays(known.car(), catalogue, known.currency());
         EngineStates states =
                 looksForACrack(catalogue, keys, plain) ? plain.withCrack(catalogue.number("chance.crack")) : plain;
-        Bench bench = new Bench(catalogue, known.profile(), keys, states, gains, paid(known));
+        Bench bench = new Bench(catalogue, known.profile(), keys, states, gains, !owner.beforePurchase(), paid(known));
         Standing standing = standing(known, owner);
         TestList tests = new TestList(
                 catalogue,

@@ -27,6 +27,7 @@ import org.pullproof.worth.decision.problem.Overrun;
  * @param otherEngine whether it puts another engine in
  * @param ignition kinds of ignition it is for; empty for all
  * @param fuel kinds of fuel system it is for; empty for all
+ * @param onlyOwned whether it comes only to who owns the car already
  * @param heads number of heads it is for; absent for any
  */
 public record Work(
@@ -44,6 +45,7 @@ public record Work(
         boolean otherEngine,
         Set<Ignition> ignition,
         Set<FuelSystem> fuel,
+        boolean onlyOwned,
         OptionalInt heads) {
     public Work {
         when = Set.copyOf(when);
@@ -61,9 +63,10 @@ public record Work(
     }
 
     /** Whether an engine has what it is for. */
-    public boolean fits(Ignition has, FuelSystem fed, int headCount) {
+    public boolean fits(Ignition has, FuelSystem fed, int headCount, boolean owned) {
         return (ignition.isEmpty() || ignition.contains(has))
                 && (fuel.isEmpty() || fuel.contains(fed))
+                && (owned || !onlyOwned)
                 && heads.orElse(headCount) == headCount;
     }
 
