@@ -23,6 +23,7 @@ final class AnswerMaker {
     /** Sums below this are rounding. */
     private static final double ROUNDING = 1e-9;
 
+    private final Field field;
     private final Weighed weighed;
     private final Twins twins;
     private final Progress progress;
@@ -31,9 +32,9 @@ final class AnswerMaker {
     private final Information information;
     private final Reruns reruns;
 
-    AnswerMaker(Weighed weighed, Twins twins, long seed, Progress progress) {
-        progress.at(0.2);
-        this.weighed = weighed;
+    AnswerMaker(Field field, Twins twins, long seed, Progress progress) {
+        this.field = field;
+        this.weighed = field.weighed();
         this.twins = twins;
         this.progress = progress;
         this.problem = weighed.problem();
@@ -43,14 +44,12 @@ final class AnswerMaker {
     }
 
     Answer make() {
-        List<Realised> realised = Decision.realised(weighed);
-        Contest contest = new Contest(realised, weighed.chances());
-        List<OptionAnswer> rows = new OptionRows(weighed, realised, contest, twins).rows();
+        List<OptionAnswer> rows = new OptionRows(field, twins).rows();
         progress.at(0.4);
         Optional<HighestPrices> prices = HighestPrices.of(weighed);
         TestRows testRows = new TestRows(weighed, information, prices, smallestSum());
         List<TestAnswer> tests = testRows.rows();
-        Optional<PairAnswer> pair = testRows.bestPair(tests);
+        List<PairAnswer> pairs = testRows.pairs(tests);
         Optional<Lead> lead = new Leads(weighed, best, reruns, smallestSum()).lead(rows);
         progress.at(0.5);
         List<Flip> flips = flips();
@@ -58,16 +57,23 @@ final class AnswerMaker {
                 problem,
                 new Calls(weighed, best, smallestSum()).call(rows.get(0), lead),
                 weighed.ledger().draws() == 1,
+                noise(rows.get(0)),
                 rows,
                 lead,
                 prices.map(found -> found.answer(reruns)),
                 shut(),
                 flips,
-                knowing(realised, pair),
+                knowing(tests, pairs),
                 tests,
-                pair,
+                pairs.stream().findFirst(),
                 smallestSum(),
                 new Remarks(problem, rows, flips).all());
+    }
+
+    private double noise(OptionAnswer first) {
+        double inputs =
+                InputNoise.between(best.option(), weighed.reference(), reruns).total();
+        return Math.hypot(2 * first.expected().se(), inputs);
     }
 
     private double smallestSum() {
@@ -93,20 +99,24 @@ final class AnswerMaker {
                 .filter(shut -> shut.costsOfCap() > ROUNDING);
     }
 
-    private Knowing knowing(List<Realised> realised, Optional<PairAnswer> pair) {
+    private Knowing knowing(List<TestAnswer> tests, List<PairAnswer> pairs) {
         Map<String, Sum> faults = new LinkedHashMap<>();
         for (String fault : problem.faults().keySet()) {
             faults.put(fault, information.figure(information.shows(fault)));
         }
-        double everything = information.value(information.showsState());
-        for (var test : problem.tests()) {
-            everything = Math.max(everything, information.value(Information.rows(test)));
-        }
-        everything = Math.max(everything, pair.map(PairAnswer::value).orElse(0.0));
-        Ingredients ingredients = new Ingredients(realised, weighed.chances(), best.allowed(), best.option());
+        Ingredients ingredients = new Ingredients(field.realised(), weighed.chances(), best.allowed(), best.option());
         return new Knowing(
-                everything,
+                everything(tests, pairs),
                 faults,
                 ingredients.all(weighed.ledger().linesByName(), weighed.ledger().gainsByName()));
+    }
+
+    /** Under a budget a finding may be worth more than the state itself, as it keeps an option open; perfect is the most of all. */
+    private double everything(List<TestAnswer> tests, List<PairAnswer> pairs) {
+        double state = information.value(information.showsState());
+        double one =
+                tests.stream().mapToDouble(test -> test.value().value()).max().orElse(0);
+        double two = pairs.stream().mapToDouble(PairAnswer::value).max().orElse(0);
+        return Math.max(state, Math.max(one, two));
     }
 }

@@ -1,7 +1,5 @@
 package org.pullproof.worth.decision;
 
-import java.util.List;
-import java.util.stream.IntStream;
 import org.pullproof.worth.decision.answer.Answer;
 import org.pullproof.worth.decision.answer.Input.Common;
 import org.pullproof.worth.decision.draws.Streams;
@@ -21,6 +19,7 @@ public final class Decision {
     private static final int DRAWS_TIMES_STATES = 100_000;
     private static final int LEAST_DRAWS = 1000;
     private static final int TEN = 10;
+    private static final double FIELD_DRAWN = 0.2;
 
     private final long seed;
 
@@ -39,16 +38,11 @@ public final class Decision {
      */
     public Answer answer(Problem problem, Progress progress) {
         progress.at(0);
-        Weighed whole = weighed(problem);
-        Twins twins = Twins.among(whole, new Contest(realised(whole), whole.chances()));
+        Field field = Field.of(weighed(problem));
+        progress.at(FIELD_DRAWN);
+        Twins twins = Twins.among(field);
         boolean same = twins.problem().options().size() == problem.options().size();
-        return new AnswerMaker(same ? whole : weighed(twins.problem()), twins, seed, progress).make();
-    }
-
-    static List<Realised> realised(Weighed weighed) {
-        return IntStream.range(0, weighed.options())
-                .mapToObj(a -> new Realised(weighed, a))
-                .toList();
+        return new AnswerMaker(same ? field : Field.of(weighed(twins.problem())), twins, seed, progress).make();
     }
 
     private Weighed weighed(Problem problem) {
@@ -71,6 +65,6 @@ public final class Decision {
     private int draws(Problem problem) {
         Layout layout = new Layout(problem, new Streams(seed, 1));
         int each = DRAWS_TIMES_STATES / problem.states().size() / TEN * TEN;
-        return new Certainty(problem).isExact(layout.leaves()) ? 1 : Math.max(LEAST_DRAWS, each);
+        return new Certainty(problem, layout).isExact() ? 1 : Math.max(LEAST_DRAWS, each);
     }
 }

@@ -65,6 +65,7 @@ final class Flips {
 
     private static int best(Weighed base, Input input, double value) {
         Scenario moved = base.scenario().with(input, value);
-        return base.moved(moved).best().option();
+        Weighed then = input instanceof Input.Chance ? base.believing(moved) : base.moved(moved);
+        return then.best().option();
     }
 }

@@ -55,15 +55,19 @@ final class Ingredients {
         return Math.max(0, (chosenBy(0, tenth) + chosenBy(1, tenth)) / 2);
     }
 
+    /** Which tenth each draw is in; equal draws are in the same one, as knowing them tells nothing apart. */
     private int[] tenths(double[] ingredient) {
-        int[] order = IntStream.range(0, draws)
-                .boxed()
-                .sorted(Comparator.comparingDouble(i -> ingredient[i]))
-                .mapToInt(Integer::intValue)
-                .toArray();
+        double[] sorted = ingredient.clone();
+        Arrays.sort(sorted);
+        double[] cuts = new double[TENTHS - 1];
+        for (int k = 0; k < cuts.length; k++) {
+            cuts[k] = sorted[(int) ((long) (k + 1) * draws / TENTHS)];
+        }
         int[] tenth = new int[draws];
-        for (int rank = 0; rank < draws; rank++) {
-            tenth[order[rank]] = (int) ((long) rank * TENTHS / draws);
+        for (int i = 0; i < draws; i++) {
+            while (tenth[i] < cuts.length && ingredient[i] >= cuts[tenth[i]]) {
+                tenth[i]++;
+            }
         }
         return tenth;
     }

@@ -32,10 +32,10 @@ final class OptionRows {
     private final BitSet allowed;
     private final int reference;
 
-    OptionRows(Weighed weighed, List<Realised> realised, Contest contest, Twins twins) {
-        this.weighed = weighed;
-        this.realised = realised;
-        this.contest = contest;
+    OptionRows(Field field, Twins twins) {
+        this.weighed = field.weighed();
+        this.realised = field.realised();
+        this.contest = field.contest();
         this.twins = twins;
         this.allowed = weighed.best().allowed();
         this.reference = weighed.reference();

@@ -25,7 +25,13 @@ final class PolicyReader {
         for (int k = 0; k < picks.length; k++) {
             PickPlace place = places.get(k);
             String choice = place.choices().get(picks[k]);
-            steps.add(new PolicyStep(place.path(), place.seen(), picks[k], choice, reach(place)));
+            steps.add(new PolicyStep(
+                    place.path(),
+                    place.seen(),
+                    picks[k],
+                    choice,
+                    place.turnBacks().contains(picks[k]),
+                    reach(place)));
         }
         return steps;
     }

@@ -79,19 +79,16 @@ final class TestRows {
                 prices.map(found -> found.at(Weights.times(weighed.chances(), row))));
     }
 
-    /** The two tests with the best net together; named when that beats the best single net by more than the smallest sum. */
-    Optional<PairAnswer> bestPair(List<TestAnswer> rows) {
+    /** All pairs, the best net first; named when that beats the best single net by more than the smallest sum or the noise. */
+    List<PairAnswer> pairs(List<TestAnswer> rows) {
         double single = rows.stream().mapToDouble(TestAnswer::net).max().orElse(0);
-        return pairs(single).stream().max(Comparator.comparingDouble(PairAnswer::net));
-    }
-
-    private List<PairAnswer> pairs(double single) {
         List<PairAnswer> pairs = new ArrayList<>();
         for (int i = 0; i < tests.size(); i++) {
             for (int j = i + 1; j < tests.size(); j++) {
                 pairs.add(pair(tests.get(i), tests.get(j), single));
             }
         }
+        pairs.sort(Comparator.comparingDouble(PairAnswer::net).reversed());
         return pairs;
     }
 

@@ -18,14 +18,15 @@ import org.pullproof.worth.decision.problem.Problem;
  */
 record Twins(Problem problem, Map<String, List<String>> gone) {
 
-    static Twins among(Weighed weighed, Contest contest) {
+    static Twins among(Field field) {
+        Weighed weighed = field.weighed();
         List<Option> options = weighed.problem().options();
         Set<Option> out = new HashSet<>();
         Map<String, List<String>> gone = new LinkedHashMap<>();
         for (int stays : referenceFirst(weighed)) {
             for (int other = 0; other < options.size() && !out.contains(options.get(stays)); other++) {
                 boolean open = other != stays && other != weighed.reference() && !out.contains(options.get(other));
-                if (open && contest.alike(stays, other)) {
+                if (open && field.contest().alike(stays, other)) {
                     out.add(options.get(other));
                     gone.computeIfAbsent(options.get(stays).name(), name -> new ArrayList<>())
                             .add(options.get(other).name());

@@ -22,20 +22,29 @@ final class Weighed {
     private final Weighing weighing;
     private final Map<Figure, double[][][]> batches = new EnumMap<>(Figure.class);
 
-    private Weighed(Layout layout, Ledger ledger) {
+    private Weighed(Layout layout, Ledger ledger, Weighing weighing) {
         this.layout = layout;
         this.ledger = ledger;
-        this.weighing = new Weighing(
-                layout.plans(), ledger.table(), problem().assumptions().overLimit());
+        this.weighing = weighing;
+    }
+
+    private static Weighed of(Layout layout, Ledger ledger) {
+        double limit = ledger.scenario().problem().assumptions().overLimit();
+        return new Weighed(layout, ledger, new Weighing(layout.plans(), ledger.table(), limit));
     }
 
     static Weighed of(Layout layout, Streams streams, Scenario scenario) {
-        return new Weighed(layout, Ledger.of(layout, streams, scenario));
+        return of(layout, Ledger.of(layout, streams, scenario));
     }
 
     /** The same draws under another scenario. */
     Weighed moved(Scenario to) {
-        return new Weighed(layout, ledger.moved(to));
+        return of(layout, ledger.moved(to));
+    }
+
+    /** The same money under other chances of the states. */
+    Weighed believing(Scenario to) {
+        return new Weighed(layout, ledger.moved(to), weighing);
     }
 
     /** The same scenario on other draws. */

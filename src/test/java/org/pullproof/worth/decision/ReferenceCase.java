@@ -44,11 +44,11 @@ import org.pullproof.worth.decision.problem.Quote;
  * @param problem the question
  * @param expected the answer, as written
  */
-record ReferenceCase(String name, Problem problem, JsonNode expected) {
-    static final List<String> NAMES =
+public record ReferenceCase(String name, Problem problem, JsonNode expected) {
+    public static final List<String> NAMES =
             List.of("1-before-purchase", "2-healthy-with-budget", "3-bad-cylinder-altitude", "4-after-ten-changes");
 
-    static ReferenceCase read(String name) {
+    public static ReferenceCase read(String name) {
         String place = "/org/pullproof/worth/reference/" + name + ".json";
         try (InputStream in = Objects.requireNonNull(ReferenceCase.class.getResourceAsStream(place), place)) {
             JsonNode root = new ObjectMapper().readTree(in);

@@ -10,6 +10,7 @@ import org.pullproof.worth.decision.problem.Problem;
  * @param problem the question
  * @param call what it amounts to
  * @param exact whether nothing had to be drawn
+ * @param noise noise of the best option's net, draws and inputs together; 0 if it is the reference
  * @param options best first, those out of the budget after all that are allowed; equal ones as one row
  * @param lead of the best over the best with another first act; absent if there is no such option
  * @param purchase what the car is worth paying; absent once it is owned or if nothing buys it
@@ -25,6 +26,7 @@ public record Answer(
         Problem problem,
         Call call,
         boolean exact,
+        double noise,
         List<OptionAnswer> options,
         Optional<Lead> lead,
         Optional<PurchaseAnswer> purchase,

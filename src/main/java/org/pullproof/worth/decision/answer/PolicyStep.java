@@ -9,9 +9,10 @@ import java.util.List;
  * @param seen the outcomes on the way there
  * @param index which choice, from 0
  * @param choice its name
+ * @param turnsBack whether it gives the work up there: sell, break, walk away
  * @param chance chance to come there, given that the plan is followed; a step that the plan never comes to is in the policy too
  */
-public record PolicyStep(String path, List<String> seen, int index, String choice, double chance) {
+public record PolicyStep(String path, List<String> seen, int index, String choice, boolean turnsBack, double chance) {
     public PolicyStep {
         seen = List.copyOf(seen);
     }

@@ -69,8 +69,27 @@ public final class WeightedQuantile {
     }
 
     private double within(int bin, double missing) {
-        List<Weighed> inside = inside(bin);
+        double[] range = range(bin);
+        return range[0] == range[1] ? range[0] : valueByValue(bin, missing);
+    }
+
+    /** Smallest and largest value in a bin: equal for a single point, which needs no sorting. */
+    private double[] range(int bin) {
+        double[] range = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        for (int s = 0; s < values.length; s++) {
+            for (double value : values[s]) {
+                if (weights[s] > 0 && bin(value) == bin) {
+                    range[0] = Math.min(range[0], value);
+                    range[1] = Math.max(range[1], value);
+                }
+            }
+        }
+        return range;
+    }
+
+    private double valueByValue(int bin, double missing) {
         double sum = 0;
+        List<Weighed> inside = inside(bin);
         for (Weighed each : inside) {
             sum += each.weight();
             if (sum >= missing) {

@@ -32,20 +32,22 @@ final class CarWorth {
         return parts;
     }
 
-    /** W − D. */
-    double with(Set<String> faults) {
-        return sound - discount(faults);
+    /** W. */
+    double sound() {
+        return sound;
     }
 
+    /** D. */
     double discount(Set<String> faults) {
-        double sum = faults.stream()
-                .mapToDouble(fault -> problem.faults().get(fault).discount())
-                .sum();
+        double sum = 0;
+        for (String fault : faults) {
+            sum += problem.faults().get(fault).discount();
+        }
         return Math.min(Math.max(0, sound - parts), factor * sum);
     }
 
     /** φ·max(0, W − D). */
-    double costOfSelling(Set<String> faults) {
-        return friction * Math.max(0, with(faults));
+    double costOfSelling(double discount) {
+        return friction * Math.max(0, sound - discount);
     }
 }

@@ -61,10 +61,11 @@ final class Cell {
     private void average(int b, int each) {
         double sumCar = 0;
         double sumLoss = 0;
+        boolean mayFail = end.failure() > 0;
         for (int i = b * each; i < (b + 1) * each; i++) {
             double car = car(i);
             sumCar += car;
-            sumLoss += loss(car, i);
+            sumLoss += mayFail ? loss(car, i) : 0;
         }
         meanCar[b] = sumCar / each;
         meanLoss[b] = end.failure() * sumLoss / each;

@@ -1,10 +1,9 @@
 package org.pullproof.worth.decision.money;
 
-import java.util.List;
+import java.util.stream.IntStream;
 import org.pullproof.worth.decision.problem.CostLine;
 import org.pullproof.worth.decision.problem.FaultMoney;
 import org.pullproof.worth.decision.problem.Gain;
-import org.pullproof.worth.decision.problem.HiddenState;
 import org.pullproof.worth.decision.problem.Node;
 import org.pullproof.worth.decision.problem.Node.Choose;
 import org.pullproof.worth.decision.problem.Node.Do;
@@ -15,23 +14,26 @@ import org.pullproof.worth.decision.problem.Problem;
 /** Whether anything has to be drawn at all: a quote, a chance, a gain, a look that may go either way, a possible failure. */
 public final class Certainty {
     private final Problem problem;
+    private final Layout layout;
     private final EndReader ends;
 
-    public Certainty(Problem problem) {
+    public Certainty(Problem problem, Layout layout) {
         this.problem = problem;
-        this.ends = new EndReader(Scenario.of(problem));
+        this.layout = layout;
+        this.ends = new EndReader(layout, Scenario.of(problem));
     }
 
     /** Whether one draw tells all. */
-    public boolean isExact(List<LeafPlan> leaves) {
-        return leaves.stream().allMatch(this::isKnown)
+    public boolean isExact() {
+        return IntStream.range(0, layout.leaves().size()).allMatch(this::isKnown)
                 && problem.options().stream().allMatch(option -> looksAreSure(option.tree()));
     }
 
-    private boolean isKnown(LeafPlan leaf) {
-        return leaf.lines().stream().allMatch(Certainty::isKnown)
-                && leaf.end().gains().stream().allMatch(Certainty::isKnown)
-                && problem.states().stream().allMatch(state -> isKnown(leaf, state));
+    private boolean isKnown(int leaf) {
+        LeafPlan plan = layout.leaves().get(leaf);
+        return plan.lines().stream().allMatch(Certainty::isKnown)
+                && plan.end().gains().stream().allMatch(Certainty::isKnown)
+                && IntStream.range(0, problem.states().size()).allMatch(s -> isKnown(leaf, s));
     }
 
     private static boolean isKnown(CostLine line) {
@@ -44,15 +46,13 @@ public final class Certainty {
         return gain instanceof Gain.Expected expected && expected.percent().sd() == 0;
     }
 
-    private boolean isKnown(LeafPlan leaf, HiddenState state) {
-        if (!leaf.keeps()) {
-            return true;
-        }
-        boolean restores = leaf.cured(state).stream()
+    private boolean isKnown(int leaf, int state) {
+        LeafPlan plan = layout.leaves().get(leaf);
+        boolean restores = plan.cured(problem.states().get(state)).stream()
                 .map(problem.faults()::get)
                 .map(FaultMoney::restores)
                 .allMatch(normal -> normal.sd() == 0);
-        return restores && ends.read(leaf, state).failure() == 0;
+        return !plan.keeps() || restores && ends.read(leaf, state).failure() == 0;
     }
 
     private static boolean looksAreSure(Node node) {

@@ -2,6 +2,7 @@ package org.pullproof.worth.decision.money;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.pullproof.worth.decision.draws.Streams;
 import org.pullproof.worth.decision.problem.CostLine;
 import org.pullproof.worth.decision.problem.HiddenState;
@@ -17,6 +18,9 @@ public final class Layout {
     private final Index<CostLine> lines = new Index<>();
     private final Index<List<Integer>> bills = new Index<>();
     private final Index<GainPlan> gains = new Index<>();
+    private final Index<Set<String>> faultSets = new Index<>();
+    private final int[] faultsOf;
+    private final int[][] leftOf;
     private final int[][] billOf;
     private final int[][] gainOf;
 
@@ -28,6 +32,10 @@ public final class Layout {
             places.add(reader.places());
         }
         int states = problem.states().size();
+        faultsOf = problem.states().stream()
+                .mapToInt(state -> faultSets.of(state.faults()))
+                .toArray();
+        leftOf = new int[leaves.size()][states];
         billOf = new int[leaves.size()][states];
         gainOf = new int[leaves.size()][states];
         for (int leaf = 0; leaf < leaves.size(); leaf++) {
@@ -40,6 +48,7 @@ public final class Layout {
     private void number(int leaf, int s, HiddenState state) {
         LeafPlan plan = leaves.get(leaf);
         billOf[leaf][s] = bills.of(plan.in(state).stream().map(lines::of).toList());
+        leftOf[leaf][s] = faultSets.of(Set.copyOf(plan.left(state)));
         gainOf[leaf][s] = gains.of(plan.keeps() ? new GainPlan(plan.end().gains(), plan.cured(state)) : GainPlan.NONE);
     }
 
@@ -66,6 +75,19 @@ public final class Layout {
 
     List<GainPlan> gains() {
         return gains.values();
+    }
+
+    /** All sets of faults that a state has or an end leaves. */
+    List<Set<String>> faultSets() {
+        return faultSets.values();
+    }
+
+    int faults(int state) {
+        return faultsOf[state];
+    }
+
+    int left(int leaf, int state) {
+        return leftOf[leaf][state];
     }
 
     int bill(int leaf, int state) {

@@ -47,6 +47,11 @@ public record LeafPlan(List<CostLine> lines, boolean buys, End end) {
         return end.ending() == Ending.KEEP;
     }
 
+    /** Whether weeks without the car are the owner's. */
+    boolean staysWithOwner() {
+        return keeps() || end.ending() == Ending.LAY_UP;
+    }
+
     boolean paysPrice() {
         return buys && end.ending() != Ending.WALK;
     }

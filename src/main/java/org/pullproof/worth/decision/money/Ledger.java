@@ -44,24 +44,27 @@ public final class Ledger {
     public Ledger moved(Scenario to) {
         boolean sameBills = scenario.agrees(to, Common.REPAIR_OVERRUN, Common.REBUILD_OVERRUN, Common.HOURS_OVERRUN);
         boolean sameGains = scenario.agrees(to, Common.GAINS);
-        boolean sameCar = scenario.agrees(
-                to, Common.WORTH_SOUND, Common.RESALE_SHARE, Common.MONTHS_KEPT, Common.HAZARDS, Common.DISCOUNTS);
         Bills itsBills = sameBills ? bills : new Bills(layout, to, streams);
         Gains itsGains = sameGains ? gains : new Gains(layout, to, streams);
-        Cell[][] itsCells = sameBills && sameGains && sameCar ? cells : cells(layout, streams, to, itsBills, itsGains);
+        boolean sameCells = sameBills && sameGains && carAgrees(to);
+        Cell[][] itsCells = sameCells ? cells : cells(layout, streams, to, itsBills, itsGains);
         Overs itsOvers = sameBills && scenario.agrees(to, Common.PRICE) ? overs : new Overs(itsBills, to);
         return new Ledger(layout, streams, to, itsBills, itsGains, itsCells, itsOvers);
     }
 
+    private boolean carAgrees(Scenario to) {
+        return scenario.agrees(
+                to, Common.WORTH_SOUND, Common.RESALE_SHARE, Common.MONTHS_KEPT, Common.HAZARDS, Common.DISCOUNTS);
+    }
+
     private static Cell[][] cells(Layout layout, Streams streams, Scenario scenario, Bills bills, Gains gains) {
         Fate fate = new Fate(streams, scenario.problem().assumptions().failureCost());
-        EndReader ends = new EndReader(scenario);
+        EndReader ends = new EndReader(layout, scenario);
         int states = scenario.chances().length;
         Cell[][] cells = new Cell[layout.leaves().size()][states];
         for (int leaf = 0; leaf < cells.length; leaf++) {
             for (int s = 0; s < states; s++) {
-                Cell.End end = ends.read(
-                        layout.leaves().get(leaf), scenario.problem().states().get(s));
+                Cell.End end = ends.read(leaf, s);
                 cells[leaf][s] = new Cell(end, bills.get(layout.bill(leaf, s)), gains.get(layout.gain(leaf, s)), fate);
             }
         }
@@ -136,7 +139,7 @@ public final class Ledger {
         for (int leaf = 0; leaf < cells.length; leaf++) {
             LeafPlan plan = layout.leaves().get(leaf);
             for (int s = 0; s < failure[leaf].length; s++) {
-                Set<String> left = plan.left(scenario.problem().states().get(s));
+                Set<String> left = layout.faultSets().get(layout.left(leaf, s));
                 failure[leaf][s] = plan.keeps() ? hazard.of(plan.end().cure(), left, months) : 0;
             }
         }

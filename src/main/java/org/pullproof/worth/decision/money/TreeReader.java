@@ -1,12 +1,16 @@
 package org.pullproof.worth.decision.money;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.pullproof.worth.decision.draws.Ingredient;
 import org.pullproof.worth.decision.draws.Streams;
 import org.pullproof.worth.decision.problem.CostLine;
 import org.pullproof.worth.decision.problem.CostLine.Kind;
+import org.pullproof.worth.decision.problem.Ending;
 import org.pullproof.worth.decision.problem.Node;
 import org.pullproof.worth.decision.problem.Node.Choice;
 import org.pullproof.worth.decision.problem.Node.Choose;
@@ -22,6 +26,8 @@ import org.pullproof.worth.decision.tree.Plan;
 
 /** Makes one option ready for reckoning: acts go into the bills of the leaves behind them. */
 final class TreeReader {
+    private static final Set<Ending> TURNS_BACK = EnumSet.of(Ending.SELL, Ending.PARTS, Ending.WALK);
+
     private final String option;
     private final List<LeafPlan> leaves;
     private final Streams streams;
@@ -87,15 +93,21 @@ final class TreeReader {
         int index = places.size();
         int first = leaves.size();
         List<String> names = choose.choices().stream().map(Choice::name).toList();
-        places.add(new PickPlace(
-                way.path(), way.seen(), names, List.of())); // holds the number while those behind are read
+        places.add(new PickPlace(way.path(), way.seen(), names, Set.of(), List.of())); // keeps its number
         List<Branch> children = new ArrayList<>();
         for (int c = 0; c < names.size(); c++) {
             children.add(branch(choose.choices().get(c).then(), way.picking(c)));
         }
         List<Integer> behind = IntStream.range(first, leaves.size()).boxed().toList();
-        places.set(index, new PickPlace(way.path(), way.seen(), names, behind));
+        places.set(index, new PickPlace(way.path(), way.seen(), names, turnBacks(choose), behind));
         return new Pick(index, children);
+    }
+
+    private static Set<Integer> turnBacks(Choose choose) {
+        return IntStream.range(0, choose.choices().size())
+                .filter(c -> choose.choices().get(c).then() instanceof End end && TURNS_BACK.contains(end.ending()))
+                .boxed()
+                .collect(Collectors.toSet());
     }
 
     private Leaf leaf(End end, Way way) {

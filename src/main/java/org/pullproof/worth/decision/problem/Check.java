@@ -41,7 +41,9 @@ final class Check {
     }
 
     static void sumsToOne(String field, double sum) {
-        that(Math.abs(sum - 1) <= ROUNDING, field, "chances that add up to 1", sum);
+        if (!(Math.abs(sum - 1) <= ROUNDING)) {
+            throw new IllegalArgumentException(field + " must add up to 1, but come to " + sum + ".");
+        }
     }
 
     static void atLeastOne(String field, List<?> list) {

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.pullproof.worth.decision.problem.Node.Choice;
 import org.pullproof.worth.decision.problem.Node.Choose;
 import org.pullproof.worth.decision.problem.Node.Do;
@@ -67,20 +68,27 @@ final class ProblemCheck {
             double sum =
                     results.stream().mapToDouble(r -> r.chances().get(state)).sum();
             Check.sumsToOne(
-                    "The results of " + where + " in state " + states.get(s).faults(), sum);
+                    "The chances of " + where + " in state " + states.get(s).faults(), sum);
         }
     }
 
     private void known(Set<String> named, String where) {
         for (String fault : named) {
-            Check.that(faults.containsKey(fault), "A fault in " + where, "one of " + faults.keySet(), fault);
+            Check.that(
+                    faults.containsKey(fault),
+                    "A fault in " + where,
+                    "one of " + new TreeSet<>(faults.keySet()),
+                    fault);
         }
     }
 
     private static void unique(Collection<String> names, String what) {
         Set<String> seen = new HashSet<>();
         for (String name : names) {
-            Check.that(seen.add(name), "The names of " + what, "different", "twice \"" + name + "\"");
+            if (!seen.add(name)) {
+                throw new IllegalArgumentException(
+                        "The names of " + what + " must differ, but \"" + name + "\" is there twice.");
+            }
         }
     }
 }
