@@ -10,10 +10,10 @@ import org.pullproof.app.Toolbox;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Sentence;
 import org.pullproof.worth.AnswerRows;
-import org.pullproof.worth.Paragraph;
 import org.pullproof.worth.Spending;
 import org.pullproof.worth.WorthFindings;
 import org.pullproof.worth.decision.answer.Answer;
+import org.pullproof.worth.decision.words.DecisionWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -59,7 +59,7 @@ final class WorthCommand implements Callable<Integer> {
         Figures figures = output.figures(tools);
         WorthFindings findings = tools.appraise().of(edited(), figures).worth();
         Answer answer = findings.weighing().answer();
-        Sentence sentence = Paragraph.of(answer, figures);
+        Sentence sentence = new DecisionWords(answer).paragraph();
         if (output.json()) {
             output.print(new WorthJson(findings, answer, sentence).json());
         } else {

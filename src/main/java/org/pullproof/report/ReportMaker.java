@@ -61,7 +61,7 @@ public final class ReportMaker {
                 new Answer("sound", "Is this engine sound?", appraisal.health().answer()),
                 new Answer("inTune", "Is it in tune?", appraisal.tuneUp().answer()),
                 new Answer("changes", "Which adjustment made power?", madePower(appraisal)),
-                new Answer("worth", "Is it worth more money?", appraisal.worth().sentence(appraisal.figures())));
+                new Answer("worth", "Is it worth more money?", appraisal.worth().sentence()));
     }
 
     private static Sentence madePower(Appraisal appraisal) {

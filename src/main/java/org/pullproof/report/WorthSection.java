@@ -46,7 +46,7 @@ record WorthSection(Appraisal appraisal, Wording wording) {
     private List<Block> decision(WorthFindings worth, AnswerRows rows) {
         Answer answer = rows.answer();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Paragraph(worth.sentence(appraisal.figures())));
+        blocks.add(new Block.Paragraph(worth.sentence()));
         blocks.add(options(rows));
         plans(rows).ifPresent(blocks::add);
         if (!answer.flips().isEmpty()) {

@@ -82,16 +82,21 @@ public record AnswerRows(Answer answer, Figures figures) {
     public String detail(OptionAnswer row) {
         List<String> words = new ArrayList<>();
         if (row.hours() >= 0.5) {
-            words.add(Figures.number(row.hours(), 0) + Figures.NO_BREAK_SPACE + "own hours");
+            words.add(counted(row.hours(), "own hour"));
         }
         if (row.weeks() >= 0.5) {
-            words.add(Figures.number(row.weeks(), 0) + Figures.NO_BREAK_SPACE + "weeks without the car");
+            words.add(counted(row.weeks(), "week") + " without the car");
         }
         if (!row.alike().isEmpty()) {
             words.add("the same as " + String.join(", ", row.alike()));
         }
         reason(row).ifPresent(words::add);
         return String.join(", ", words);
+    }
+
+    private static String counted(double count, String thing) {
+        String shown = Figures.number(count, 0);
+        return shown + Figures.NO_BREAK_SPACE + thing + (shown.equals("1") ? "" : "s");
     }
 
     /** Why an option is out or dominated. */

@@ -2,9 +2,9 @@ package org.pullproof.worth;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.pullproof.units.Figures;
 import org.pullproof.units.Money;
 import org.pullproof.units.Sentence;
+import org.pullproof.worth.decision.words.DecisionWords;
 
 /**
  * What is said of money: what is spent, what one horsepower cost where that is established, and the weighing of what could be next.
@@ -27,8 +27,8 @@ public record WorthFindings(
     }
 
     /** The answer in words; weighs the options if that was not done yet. */
-    public Sentence sentence(Figures figures) {
-        return tooEarly ? EARLY : Paragraph.of(weighing.answer(), figures);
+    public Sentence sentence() {
+        return tooEarly ? EARLY : new DecisionWords(weighing.answer()).paragraph();
     }
 
     /**

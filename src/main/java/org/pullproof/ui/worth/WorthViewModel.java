@@ -74,16 +74,12 @@ public final class WorthViewModel {
             return;
         }
         weighing.set(true);
-        Figures figures = model.appraisal().figures();
-        weigher.run(
-                () -> weigh(asked, figures, number),
-                answer -> show(answer, number),
-                failure -> failed(failure, number));
+        weigher.run(() -> weigh(asked, number), answer -> show(answer, number), failure -> failed(failure, number));
     }
 
-    private Weighed weigh(WorthFindings asked, Figures figures, long number) {
+    private Weighed weigh(WorthFindings asked, long number) {
         Answer answer = asked.weighing().answer(share -> stopIfOvertaken(number));
-        return new Weighed(asked, answer, asked.sentence(figures));
+        return new Weighed(asked, answer, asked.sentence());
     }
 
     private void stopIfOvertaken(long number) {
@@ -131,7 +127,7 @@ public final class WorthViewModel {
     /** The answer that stands above the sheet. */
     public Sentence sentence() {
         if (findings().tooEarly()) {
-            return findings().sentence(model.appraisal().figures());
+            return findings().sentence();
         }
         return weighed().map(Weighed::sentence).orElse(new Sentence("Weighing the options."));
     }

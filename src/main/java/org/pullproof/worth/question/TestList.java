@@ -100,7 +100,7 @@ final class TestList {
                 .filter(permitted::permits)
                 .forEach(test -> tables.ofOne(cylinder, test)
                         .ifPresent(results -> tests.add(test(
-                                TestWords.name(test, List.of(cylinder), cylinders),
+                                TestNames.name(test, List.of(cylinder), cylinders),
                                 test,
                                 prices.of(test.key()),
                                 results,
@@ -116,7 +116,7 @@ final class TestList {
                 .filter(permitted::permits)
                 .forEach(test -> tables.ofMany(all, test)
                         .ifPresent(results -> tests.add(test(
-                                TestWords.name(test, all, cylinders),
+                                TestNames.name(test, all, cylinders),
                                 test,
                                 prices.of(test == TestKind.LEAKDOWN ? "leakdown-all" : test.key()),
                                 results,
@@ -135,7 +135,7 @@ final class TestList {
                     && !read.contains(test)
                     && states.faults().contains(whole.fault())) {
                 tests.add(test(
-                        TestWords.ofWholeEngine(test),
+                        TestNames.ofWholeEngine(test),
                         test,
                         prices.of(test.key()),
                         tables.ofWhole(whole),
@@ -177,7 +177,7 @@ final class TestList {
     Optional<String> healthNext(HealthFindings health) {
         return health.faults().nextTests().stream().findFirst().map(proposed -> {
             NextTest next = proposed.test();
-            return TestWords.name(next.test(), next.cylinders(), cylinders);
+            return TestNames.name(next.test(), next.cylinders(), cylinders);
         });
     }
 }

@@ -50,7 +50,7 @@ final class TestTables {
     Optional<List<Likelihood>> ofOne(int cylinder, TestKind test) {
         return outcomes.of(cylinder, test).map(found -> {
             List<Likelihood> results = new ArrayList<>();
-            TestWords.results(test, found.count())
+            TestNames.results(test, found.count())
                     .forEach((name, classes) -> results.add(new Likelihood(
                             name, byState(account -> chance(found, fault(account, cylinder), classes)))));
             return results;

@@ -11,11 +11,11 @@ import org.pullproof.health.TestKind;
  * Names of tests and of what they may find. The results of a test are the classes that {@code health.faults.TestOutcomes} counts, in
  * the same order; classes of one name are one result.
  */
-final class TestWords {
+final class TestNames {
     private static final int LEAK_ZONES = 5;
     private static final int TIGHT_ZONES = 2;
 
-    private TestWords() {}
+    private TestNames() {}
 
     static String name(TestKind test, List<Integer> cylinders, int all) {
         String words = test.words().toLowerCase(java.util.Locale.ROOT);
