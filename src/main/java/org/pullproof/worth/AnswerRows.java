@@ -102,7 +102,7 @@ public record AnswerRows(Answer answer, Figures figures) {
     /** Why an option is out or dominated. */
     public Optional<String> reason(OptionAnswer row) {
         if (!row.allowed()) {
-            return Optional.of("out of the budget " + ofHundred(row.overBudget()) + " times in 100");
+            return Optional.of("out of the budget");
         }
         return row.dominatedBy().isEmpty()
                 ? Optional.empty()

@@ -13,6 +13,7 @@ import javafx.scene.layout.VBox;
 import org.pullproof.advice.Stage;
 import org.pullproof.ui.parts.CopyKey;
 import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.SentenceFlow;
 import org.pullproof.ui.parts.SheetStyle;
 import org.pullproof.ui.parts.Shown;
 import org.pullproof.ui.shell.Sheet;
@@ -31,6 +32,7 @@ public final class WorthSheet implements Sheet {
     private final HBox progress = new HBox(8, new ProgressBar(), Labels.whole("weighing the options anew", "caption"));
     private final VBox answer = new VBox();
     private final OptionsView options;
+    private final SentenceFlow words = new SentenceFlow("money-words");
     private final VBox plan = new VBox();
     private final FlipsView flips = new FlipsView();
     private final TestsView tests = new TestsView();
@@ -52,7 +54,7 @@ public final class WorthSheet implements Sheet {
         SheetStyle.on(page);
         HBox.setHgrow(flips, Priority.ALWAYS);
         answer.getStyleClass().add("worth-answer");
-        answer.getChildren().setAll(options, plan, beside(flips, tests), remarks);
+        answer.getChildren().setAll(words, options, plan, beside(flips, tests), remarks);
         page.getChildren().setAll(progress, answer, asked, beside(form, spending), judgements, money);
         model.model().appraisalProperty().addListener((of, before, after) -> show());
         model.weighedProperty().addListener((of, before, after) -> showAnswer());
@@ -107,10 +109,11 @@ public final class WorthSheet implements Sheet {
         Shown.only(answer, model.weighed().isPresent());
         model.weighed().ifPresent(shown -> {
             AnswerRows rows = model.rows(shown);
+            words.show(shown.rest());
             options.show(shown);
             plan.getChildren()
                     .setAll(rows.policy(shown.answer().best()).stream()
-                            .map(step -> Labels.wrapped(step, "caption"))
+                            .map(step -> Labels.wrapped(shown.answer().best().name() + ": " + step, "caption"))
                             .toList());
             flips.show(rows);
             tests.show(rows);

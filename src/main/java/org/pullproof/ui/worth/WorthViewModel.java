@@ -2,13 +2,16 @@ package org.pullproof.ui.worth;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -28,10 +31,14 @@ import org.pullproof.worth.Spending;
 import org.pullproof.worth.WorthFindings;
 import org.pullproof.worth.decision.answer.Answer;
 import org.pullproof.worth.decision.answer.OptionAnswer;
+import org.pullproof.worth.decision.words.DecisionWords;
+import org.pullproof.worth.decision.words.Part;
 import org.pullproof.worth.trade.Judgement;
 
 /** State and decisions of the sheet Worth it: options, what is spent, what changes have cost. */
 public final class WorthViewModel {
+    private static final Set<Part.Kind> HEAD = EnumSet.of(Part.Kind.GATE, Part.Kind.ACT);
+
     private final SessionViewModel model;
     private final MoneyActs acts;
     private final BackgroundRunner weigher;
@@ -44,9 +51,26 @@ public final class WorthViewModel {
      * What was weighed.
      *
      * @param findings what it was weighed for
-     * @param sentence the answer in words
      */
-    public record Weighed(WorthFindings findings, Answer answer, Sentence sentence) {}
+    public record Weighed(WorthFindings findings, Answer answer) {
+        /** What to do, for the head of the sheet. */
+        public Sentence head() {
+            return said(part -> HEAD.contains(part.kind()));
+        }
+
+        /** Why, what would turn it, what to find out, what is not counted. */
+        public Sentence rest() {
+            return said(part -> !HEAD.contains(part.kind()));
+        }
+
+        private Sentence said(Predicate<Part> which) {
+            return new Sentence(new DecisionWords(answer)
+                    .parts().stream()
+                            .filter(which)
+                            .map(part -> part.sentence().marked())
+                            .collect(Collectors.joining(" ")));
+        }
+    }
 
     /**
      * @param weigher weighs the options away from the screen, and apart from the work that writes sessions
@@ -78,8 +102,7 @@ public final class WorthViewModel {
     }
 
     private Weighed weigh(WorthFindings asked, long number) {
-        Answer answer = asked.weighing().answer(share -> stopIfOvertaken(number));
-        return new Weighed(asked, answer, asked.sentence());
+        return new Weighed(asked, asked.weighing().answer(share -> stopIfOvertaken(number)));
     }
 
     private void stopIfOvertaken(long number) {
@@ -129,7 +152,7 @@ public final class WorthViewModel {
         if (findings().tooEarly()) {
             return findings().sentence();
         }
-        return weighed().map(Weighed::sentence).orElse(new Sentence("Weighing the options."));
+        return weighed().map(Weighed::head).orElse(new Sentence("Weighing the options."));
     }
 
     /** Every number behind the answer. */
