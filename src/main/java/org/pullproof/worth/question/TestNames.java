@@ -1,6 +1,7 @@
 package org.pullproof.worth.question;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,6 +69,6 @@ final class TestNames {
             return "under 25 %";
         }
         int air = outcome / LEAK_ZONES;
-        return air == 0 ? "leaks, nothing heard" : "leaks to the " + AirPlace.values()[air - 1].key();
+        return air == 0 ? "leaks, nothing heard" : "leaks to the " + List.copyOf(EnumSet.allOf(AirPlace.class)).get(air - 1).key();
     }
 }
