@@ -19,7 +19,9 @@ import org.pullproof.app.CheckSession;
 import org.pullproof.app.ChooseProfile;
 import org.pullproof.app.CorrectReading;
 import org.pullproof.app.DemoShelf;
+import org.pullproof.app.EditJudgement;
 import org.pullproof.app.ExcludePull;
+import org.pullproof.app.JudgedAssessors;
 import org.pullproof.app.MakeReport;
 import org.pullproof.app.MakeTally;
 import org.pullproof.app.PullFileReader;
@@ -36,27 +38,16 @@ import org.pullproof.app.SetFacts;
 import org.pullproof.app.TickStep;
 import org.pullproof.app.Toolbox;
 import org.pullproof.app.Window;
-import org.pullproof.changes.ChangeJudge;
 import org.pullproof.cli.Commands;
-import org.pullproof.dyno.DynoAssessor;
 import org.pullproof.files.CsvFile;
-import org.pullproof.files.FaultConstantsFile;
-import org.pullproof.files.HealthLimitsFile;
-import org.pullproof.files.MoneyCatalogueFile;
 import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
-import org.pullproof.files.PullLimitsFile;
+import org.pullproof.files.TradeConstants;
 import org.pullproof.files.TradeFiles;
-import org.pullproof.health.HealthAssessor;
-import org.pullproof.health.HealthLimits;
 import org.pullproof.health.OddReading;
-import org.pullproof.health.faults.FaultModel;
-import org.pullproof.tuneup.TuneUpAssessor;
 import org.pullproof.ui.WindowLauncher;
 import org.pullproof.weather.AirCheck;
 import org.pullproof.weather.Correction;
-import org.pullproof.worth.WorthAssessor;
-import org.pullproof.worth.question.Questioner;
 
 /** Builds all objects by hand and starts the command line, which may open the window. */
 public final class Main {
@@ -115,11 +106,8 @@ public final class Main {
         PullFileReader pullReader = new PullFileReader(new CsvFile());
         SessionDesk desk = new SessionDesk(pullReader);
         Correction correction = new Correction();
-        HealthLimits limits = new HealthLimitsFile().read();
+        TradeConstants constants = new TradeConstants();
         TradeFiles trade = new TradeFiles();
-        HealthAssessor health =
-                new HealthAssessor(limits, new FaultModel(new FaultConstantsFile().read()), trade.testCosts());
-        DynoAssessor dyno = new DynoAssessor(correction, new PullLimitsFile().read());
         Cautions cautions = new Cautions(trade.cautions(), trade.lastCaution());
         ReadAir readAir = new ReadAir(new AirCheck(), correction);
         return new Toolbox(
@@ -140,18 +128,15 @@ public final class Main {
                 new RecordReading(desk),
                 new CorrectReading(desk),
                 new RemoveReading(desk),
-                new OddReading(limits),
+                judgement -> new OddReading(constants.health(judgement)),
                 new TickStep(desk, trade.stepGraphs()),
                 new RecordPlug(desk),
                 new RecordWires(desk),
                 new RecordMoney(desk),
                 new Appraise(new Appraiser(
-                        health,
-                        new TuneUpAssessor(trade.stepGraphs()),
-                        dyno,
-                        new ChangeJudge(),
-                        new WorthAssessor(new Questioner(MoneyCatalogueFile.read(), trade.testPrices())),
+                        new JudgedAssessors(constants, trade, correction),
                         new NextStepRules(trade.testPrices(), cautions))),
+                new EditJudgement(desk, constants),
                 new CheckSession(desk),
                 new MakeReport(Clock.system(ZoneId.systemDefault())),
                 new MakeTally(cautions));

@@ -4,47 +4,34 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.pullproof.car.Fact;
-import org.pullproof.changes.ChangeJudge;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.dyno.DynoAssessor;
 import org.pullproof.dyno.DynoFindings;
 import org.pullproof.dyno.DynoFindings.SetupPower;
 import org.pullproof.dyno.Trace;
-import org.pullproof.health.HealthAssessor;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
+import org.pullproof.session.Judgement;
 import org.pullproof.session.Session;
-import org.pullproof.tuneup.TuneUpAssessor;
 import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.units.Figures;
 import org.pullproof.worth.Spending;
-import org.pullproof.worth.WorthAssessor;
 import org.pullproof.worth.WorthFindings;
 
 /** Asks every room once what a session amounts to, and hands the answers on to the rooms that build on them. Immutable. */
 public final class Appraiser {
-    private final HealthAssessor health;
-    private final TuneUpAssessor tuneUp;
-    private final DynoAssessor dyno;
-    private final ChangeJudge judge;
-    private final WorthAssessor worth;
+    private final Function<Judgement, Assessors> rooms;
     private final NextStepRules rules;
 
-    public Appraiser(
-            HealthAssessor health,
-            TuneUpAssessor tuneUp,
-            DynoAssessor dyno,
-            ChangeJudge judge,
-            WorthAssessor worth,
-            NextStepRules rules) {
-        this.health = health;
-        this.tuneUp = tuneUp;
-        this.dyno = dyno;
-        this.judge = judge;
-        this.worth = worth;
+    /**
+     * @param rooms those that judge by given values of judgement
+     */
+    public Appraiser(Function<Judgement, Assessors> rooms, NextStepRules rules) {
+        this.rooms = rooms;
         this.rules = rules;
     }
 
@@ -53,34 +40,39 @@ public final class Appraiser {
      * @param figures how sentences write figures
      */
     public Appraisal appraise(Session session, Map<String, Trace> traces, Figures figures) {
-        HealthFindings sound = health.assess(session.readings(), session.profile(), session.car(), figures);
-        TuneUpFindings tuned = tuneUp.assess(session.tuneUp(), session.profile(), figures);
-        DynoFindings made = dyno.assess(
-                session.days(),
-                session.setups(),
-                traces,
-                session.standard(),
-                new DynoAssessor.Told(session.car().band(), session.car().quantity(Fact.ELEVATION), session.stated()),
-                figures);
-        ChangeLedger changed = judge.judge(
-                session.setups(),
-                session.changes(),
-                session.presentSetup(),
-                made.pulls(),
-                session.car().smallestDifferencePercent(),
-                figures);
+        Assessors by = rooms.apply(session.judgement());
+        HealthFindings sound = by.health().assess(session.readings(), session.profile(), session.car(), figures);
+        TuneUpFindings tuned = by.tuneUp().assess(session.tuneUp(), session.profile(), figures);
+        DynoFindings made = by.dyno()
+                .assess(
+                        session.days(),
+                        session.setups(),
+                        traces,
+                        session.standard(),
+                        new DynoAssessor.Told(
+                                session.car().band(), session.car().quantity(Fact.ELEVATION), session.stated()),
+                        figures);
+        ChangeLedger changed = by.changes()
+                .judge(
+                        session.setups(),
+                        session.changes(),
+                        session.presentSetup(),
+                        made.pulls(),
+                        session.car().smallestDifferencePercent(),
+                        figures);
         DynoFindings flagged =
                 made.withPulls(made.pulls().stream().map(changed::flagged).toList());
-        WorthFindings paid = worth.assess(
-                session.money(),
-                session.car(),
-                changeCosts(session),
-                sound,
-                everRead(session),
-                changed,
-                session.setups(),
-                presentBandKw(session, made),
-                session.profile());
+        WorthFindings paid = by.worth()
+                .assess(
+                        session.money(),
+                        session.car(),
+                        changeCosts(session),
+                        sound,
+                        everRead(session),
+                        changed,
+                        session.setups(),
+                        presentBandKw(session, made),
+                        session.profile());
         Situation now = new Situation(session, sound, tuned, flagged, changed);
         return new Appraisal(
                 session,

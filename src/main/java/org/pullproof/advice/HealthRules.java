@@ -8,6 +8,7 @@ import org.pullproof.car.Access;
 import org.pullproof.engine.FuelSystem;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.State;
+import org.pullproof.health.HealthFindings.Verdict;
 import org.pullproof.health.TestKind;
 
 /** What every running engine is asked: each cylinder first, then the engine as a whole. */
@@ -23,7 +24,12 @@ final class HealthRules {
     }
 
     List<Rule> wholeEngine() {
-        return List.of(this::oilPressure, this::coolantGas, this::vacuum, this::starterHumps, this::codes);
+        return List.of(this::oilPressure, this::coolantGasNow, this::vacuum, this::starterHumps, this::codes);
+    }
+
+    /** What may wait for the tune-up, but not for full load. */
+    List<Rule> beforeLoad() {
+        return List.of(this::coolantGas);
     }
 
     private Optional<NextStep> balance(Situation now) {
@@ -79,6 +85,12 @@ final class HealthRules {
                 "Oil pressure, hot idle, by a mechanical gauge",
                 "Perfect cylinders on worn bearings are no sound engine.",
                 "Whether the bottom end holds: below 8 psi (55 kPa) is bad, above 20 psi (140 kPa) speaks for it.");
+    }
+
+    /** Before money changes hands, and where the engine is not sound anyway, the gasket is looked at at once. */
+    private Optional<NextStep> coolantGasNow(Situation now) {
+        boolean mayWait = now.owned() && now.health().verdict() == Verdict.SOUND;
+        return mayWait ? Optional.empty() : coolantGas(now);
     }
 
     private Optional<NextStep> coolantGas(Situation now) {

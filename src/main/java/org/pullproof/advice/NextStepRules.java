@@ -25,6 +25,7 @@ public final class NextStepRules {
                         new FaultRules(proposals).whenAllIsRead(),
                         new PurchaseRules(proposals).inOrder(),
                         new TuneUpRules(proposals).inOrder(),
+                        new HealthRules(proposals).beforeLoad(),
                         new PowerRules(proposals).inOrder())
                 .flatMap(List::stream)
                 .toList();

@@ -2,15 +2,12 @@ package org.pullproof.app;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.pullproof.files.BadFileException;
 import org.pullproof.session.Edit;
 import org.pullproof.session.Session;
 import org.pullproof.worth.MoneyBook;
 import org.pullproof.worth.Option;
 import org.pullproof.worth.Spending;
-import org.pullproof.worth.trade.Judgement;
 
 /** Keeps what is spent, and the options the owner entered or edited. */
 public final class RecordMoney {
@@ -77,34 +74,6 @@ public final class RecordMoney {
     /** Removes an entered option; a default of that name shows again. */
     public OpenSession removeOption(OpenSession open, String name) throws BadFileException {
         return edit(open, "Remove option " + name, session -> session.money().withOptions(without(session, name)));
-    }
-
-    /**
-     * Puts a number of the owner in the place of a usual one.
-     *
-     * @param number under its key
-     * @param value in the unit of the number
-     */
-    public OpenSession judge(OpenSession open, Judgement number, double value) throws BadFileException {
-        return edit(open, "Set " + number.words(), session -> {
-            Map<String, Double> own = new TreeMap<>(session.money().judgements());
-            own.put(number.key(), value);
-            return session.money().withJudgements(own);
-        });
-    }
-
-    /** Puts the usual number back. */
-    public OpenSession reset(OpenSession open, Judgement number) throws BadFileException {
-        return edit(open, "Reset " + number.words(), session -> {
-            Map<String, Double> own = new TreeMap<>(session.money().judgements());
-            own.remove(number.key());
-            return session.money().withJudgements(own);
-        });
-    }
-
-    /** Puts every usual number back. */
-    public OpenSession resetAll(OpenSession open) throws BadFileException {
-        return edit(open, "Reset all judgements", session -> session.money().withJudgements(Map.of()));
     }
 
     private interface Entry {

@@ -1,8 +1,10 @@
 package org.pullproof.app;
 
+import java.util.function.Function;
 import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
 import org.pullproof.health.OddReading;
+import org.pullproof.session.Judgement;
 
 /**
  * Everything a command or a sheet may use, built once by hand in {@code Main}.
@@ -24,12 +26,13 @@ import org.pullproof.health.OddReading;
  * @param recordReading keeps one reading
  * @param correctReading puts another reading in the place of a mistyped one
  * @param removeReading takes one reading away
- * @param oddReading tells whether a reading just taken is odd
+ * @param oddReading tells, by given values of judgement, whether a reading just taken is odd
  * @param tickStep ticks steps of the tune-up
  * @param recordWires keeps what is known of the plug wires
  * @param recordPlug keeps what is known of a plug
  * @param recordMoney keeps what is spent and what could be
  * @param appraise tells what a session amounts to, every room asked once
+ * @param editJudgement puts other values of judgement in the place of the program's own
  * @param checkSession reads everything and tells each problem
  * @param makeReport makes the report
  * @param makeTally makes the printed blank of a test
@@ -52,12 +55,13 @@ public record Toolbox(
         RecordReading recordReading,
         CorrectReading correctReading,
         RemoveReading removeReading,
-        OddReading oddReading,
+        Function<Judgement, OddReading> oddReading,
         TickStep tickStep,
         RecordPlug recordPlug,
         RecordWires recordWires,
         RecordMoney recordMoney,
         Appraise appraise,
+        EditJudgement editJudgement,
         CheckSession checkSession,
         MakeReport makeReport,
         MakeTally makeTally) {}

@@ -51,7 +51,7 @@ public final class ChangeJudge {
                 basis == Basis.MEASURED,
                 judged,
                 unjudged(comparisons, pulls, counted, words),
-                baseline(counted, presentSetup).map(tried::judge),
+                baseline(counted, presentSetup).map(tried::whole),
                 residuals(fits),
                 new Sweeps(counted, prior).among(setups, changes),
                 againstPresent(fits, tried, presentSetup),

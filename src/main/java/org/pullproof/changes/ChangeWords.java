@@ -135,15 +135,27 @@ final class ChangeWords {
         return Figures.signed(watt / figures.unit(Shown.POWER).factor(), Shown.POWER.decimals(figures.system()));
     }
 
+    /** Base to now from the pulls of these two alone, beside what the steps add up to. */
+    String alone(double steps, Estimate alone) {
+        double percent = Estimate.percent(alone.difference());
+        return "The steps add up to " + Figures.signedPercent(steps, 1) + "; the pulls of these two alone say "
+                + Figures.signedPercent(percent, 1) + " (" + Figures.signed(Estimate.percent(alone.low()), 1) + " to "
+                + Figures.signed(Estimate.percent(alone.high()), 1) + "), "
+                + Figures.number(Math.abs(percent - steps), 1) + " points apart.";
+    }
+
     private String weight(Said said) {
         String small = Call.inside(said.estimate(), smallest)
                 ? Wording.capital(said.call().words()) + ", but smaller than you care about."
                 : "";
         String many = said.steps() < 2
                 ? ""
-                : (said.holds() ? "Holds" : "Does not hold") + " allowing for all " + Wording.word(said.steps())
-                        + " changes tried.";
+                : (said.holds() ? "Holds" : "Does not hold") + " allowing for " + manyTried(said.steps()) + ".";
         return (small + " " + many).strip();
+    }
+
+    private static String manyTried(int steps) {
+        return steps == 2 ? "both changes tried" : "all " + Wording.word(steps) + " changes tried";
     }
 
     private static String regions(CurveBand curve) {

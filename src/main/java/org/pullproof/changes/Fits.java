@@ -2,6 +2,7 @@ package org.pullproof.changes;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.pullproof.dyno.PullFindings;
 
 /**
@@ -14,6 +15,7 @@ import org.pullproof.dyno.PullFindings;
  * @param clean the pulls that nothing is said against
  * @param second the fit of those, if there are fewer and some are left
  * @param rotating which setups share their rotating parts
+ * @param prior what is assumed before the pulls
  */
 record Fits(
         PullSequence counted,
@@ -21,7 +23,8 @@ record Fits(
         Optional<CurveFit> curves,
         PullSequence clean,
         Optional<ChangeFit> second,
-        RotatingParts rotating) {
+        RotatingParts rotating,
+        Prior prior) {
     static Fits of(List<PullFindings> pulls, PullSequence counted, Doubts doubts, RotatingParts rotating, Prior prior) {
         PullSequence clean = PullSequence.of(
                 pulls,
@@ -38,7 +41,8 @@ record Fits(
                 differs && !clean.entries().isEmpty()
                         ? Optional.of(ChangeFit.of(clean.observations(), prior))
                         : Optional.empty(),
-                rotating);
+                rotating,
+                prior);
     }
 
     boolean both(Comparison pair) {
@@ -65,6 +69,15 @@ record Fits(
     /** The estimate without the doubtful pulls, if there are any. */
     Optional<Estimate> withoutDoubtful(Comparison pair) {
         return second.map(fit -> fit.compare(clean.number(pair.to()), clean.number(pair.from())));
+    }
+
+    /** What the pulls of two setups say without those of any other. */
+    Estimate alone(Comparison pair) {
+        PullSequence two = PullSequence.of(
+                counted.entries().stream().map(PullSequence.Entry::pull).toList(),
+                pull -> Set.of(pair.from(), pair.to()).contains(pull.pull().setup()),
+                counted.basis());
+        return ChangeFit.of(two.observations(), prior).compare(two.number(pair.to()), two.number(pair.from()));
     }
 
     /** The call that both fits make, or none where they differ: then it hinges on the doubtful pulls. */

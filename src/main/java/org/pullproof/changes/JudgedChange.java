@@ -42,4 +42,26 @@ public record JudgedChange(
         boolean holdsForAll,
         Settling settling,
         Optional<CurveBand> curve,
-        String sentence) {}
+        String sentence) {
+    JudgedChange withSentence(String next) {
+        return new JudgedChange(
+                name,
+                from,
+                to,
+                recorded,
+                change,
+                beforeKw,
+                afterKw,
+                differencePercent,
+                low,
+                high,
+                differenceKw,
+                lowKw,
+                highKw,
+                call,
+                holdsForAll,
+                settling,
+                curve,
+                next);
+    }
+}

@@ -91,6 +91,11 @@ record SweepAdvice(SweepFit fit, List<Level> levels, boolean timing, double reso
         return found.isPresent() ? found : highestOpen();
     }
 
+    /** Whether a level lies above all that were tried. */
+    boolean isBeyondTried(double level) {
+        return levels.stream().allMatch(tried -> tried.value() < level);
+    }
+
     private boolean knockedAt(double level) {
         return levels.stream().anyMatch(tried -> tried.knocked() && tried.value() == level);
     }

@@ -8,6 +8,10 @@ import org.pullproof.units.Unit;
 
 /** A sweep in words: the best level, the one to use, the next one to try. */
 final class SweepWords {
+    private static final String MORE_ADVANCE =
+            "That is more advance than was tried: a degree or two at a time, on fuel good enough for it, listening for knock; lift at the"
+                    + " first sign and go back.";
+
     private final SweepGroup group;
     private final SweepAdvice advice;
 
@@ -53,9 +57,12 @@ final class SweepWords {
     }
 
     private String next() {
-        return advice.next().isPresent()
-                ? "Next worth two pulls: " + figure(advice.next().getAsDouble(), places()) + "."
-                : "No further level is worth a try.";
+        if (advice.next().isEmpty()) {
+            return "No further level is worth a try.";
+        }
+        double level = advice.next().getAsDouble();
+        String next = "Next worth two pulls: " + figure(level, places()) + ".";
+        return group.isTiming() && advice.isBeyondTried(level) ? next + " " + MORE_ADVANCE : next;
     }
 
     private int places() {

@@ -64,6 +64,12 @@ final class Tried {
                 words.sentence(new Said(pair, fits, estimate, call, holds, steps.size(), beforeKw, settling, curve)));
     }
 
+    /** The whole way from one setup to another: what the steps add up to, and beside it what the pulls of the two alone say. */
+    JudgedChange whole(Comparison pair) {
+        JudgedChange steps = judge(pair);
+        return steps.withSentence(steps.sentence() + " " + words.alone(steps.differencePercent(), fits.alone(pair)));
+    }
+
     private Settling settling(Comparison pair, Call call) {
         if (call != Call.NO_CALL) {
             return Settling.DONE;

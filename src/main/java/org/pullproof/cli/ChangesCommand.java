@@ -2,7 +2,6 @@ package org.pullproof.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.app.Toolbox;
 import org.pullproof.changes.ChangeLedger;
@@ -50,7 +49,10 @@ final class ChangesCommand implements Callable<Integer> {
         if (!table.isEmpty()) {
             output.print("");
             output.print(table);
+            output.print("Before and after are means of the pulls; the difference has drift and days taken out.");
         }
+        ledger.baselineToNow()
+                .ifPresent(whole -> output.print("Base to now, " + whole.name() + ": " + whole.sentence()));
         ledger.sweeps().forEach(sweep -> output.print(sweep.sentence()));
         ledger.repeatabilityPercent()
                 .ifPresent(scatter -> output.print("Scatter " + Figures.percent(scatter, 2) + " a pull, drift "
@@ -68,8 +70,7 @@ final class ChangesCommand implements Callable<Integer> {
                 .words("90 % interval")
                 .words("call")
                 .words("");
-        Stream.concat(ledger.changes().stream(), ledger.baselineToNow().stream())
-                .forEach(change -> row(table, change, figures));
+        ledger.changes().forEach(change -> row(table, change, figures));
         ledger.unjudged()
                 .forEach(change -> table.row(
                         change.name(), "–", "–", "–", "–", change.call().words(), change.sentence()));

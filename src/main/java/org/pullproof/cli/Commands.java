@@ -48,6 +48,7 @@ public final class Commands {
         return List.of(
                 new NewCommand(tools),
                 new SetCommand(tools),
+                new JudgementCommand(tools),
                 new ProfilesCommand(tools),
                 new TdcCommand(tools),
                 new AddReadingsCommand(tools),

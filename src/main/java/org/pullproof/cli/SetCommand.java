@@ -1,7 +1,6 @@
 package org.pullproof.cli;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -9,7 +8,6 @@ import org.pullproof.app.Toolbox;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -52,7 +50,7 @@ final class SetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Map<String, String> values = values();
+        Map<String, String> values = Assignments.of(assignments, spec.commandLine(), "runs=yes");
         tools.setFacts().set(tools.desk().open(session), values);
         if (output.json()) {
             output.print(new Json().put("set", List.copyOf(values.keySet())));
@@ -60,21 +58,5 @@ final class SetCommand implements Callable<Integer> {
             values.forEach((name, text) -> output.print(text.isBlank() ? "forgot " + name : name + " = " + text));
         }
         return Output.DONE;
-    }
-
-    private Map<String, String> values() {
-        Map<String, String> values = new LinkedHashMap<>();
-        for (String assignment : assignments) {
-            int equals = assignment.indexOf('=');
-            if (equals < 1) {
-                throw new ParameterException(
-                        spec.commandLine(), "\"" + assignment + "\" is not NAME=VALUE: write for instance runs=yes.");
-            }
-            String name = assignment.substring(0, equals);
-            if (values.put(name, assignment.substring(equals + 1)) != null) {
-                throw new ParameterException(spec.commandLine(), "\"" + name + "\" is told twice; tell it once.");
-            }
-        }
-        return values;
     }
 }

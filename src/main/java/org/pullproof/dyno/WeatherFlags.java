@@ -21,7 +21,6 @@ import org.pullproof.weather.TypedAir;
  * outside 0.93 to 1.07 is for comparing on the day only.
  */
 final class WeatherFlags {
-    private static final Duration FRESH = Duration.ofMinutes(20);
     private static final double MOVED_KPA = 0.3;
     private static final double MOVED_KELVIN = 3;
     private static final double LOWEST_FACTOR = 0.93;
@@ -70,9 +69,10 @@ final class WeatherFlags {
             return Optional.of("nobody told when it was made; the last reading before it was taken in, of "
                     + MINUTE.format(air.first().time()) + ", is used.");
         }
-        return air.age().compareTo(FRESH) > 0
+        return air.age().compareTo(AirReading.SERVES) > 0
                 ? Optional.of("the nearest reading of the air, " + nearest(air) + ", is " + minutes(air.age())
-                        + " away from the pull; a reading serves for " + FRESH.toMinutes() + Figures.NO_BREAK_SPACE
+                        + " away from the pull; a reading serves for " + AirReading.SERVES.toMinutes()
+                        + Figures.NO_BREAK_SPACE
                         + "min.")
                 : Optional.empty();
     }

@@ -22,8 +22,8 @@ import org.pullproof.worth.decision.problem.Overrun;
 import org.pullproof.worth.trade.Branch;
 import org.pullproof.worth.trade.Catalogue;
 import org.pullproof.worth.trade.FaultRow;
-import org.pullproof.worth.trade.Judgement;
-import org.pullproof.worth.trade.Judgements;
+import org.pullproof.worth.trade.JudgedNumber;
+import org.pullproof.worth.trade.JudgedNumbers;
 import org.pullproof.worth.trade.Plan;
 import org.pullproof.worth.trade.Work;
 
@@ -49,7 +49,7 @@ public final class MoneyCatalogueFile {
             "four",
             "four");
 
-    private final List<Judgement> numbers = new ArrayList<>();
+    private final List<JudgedNumber> numbers = new ArrayList<>();
 
     /** Reads the catalogue of the program. */
     public static Catalogue read() {
@@ -77,7 +77,7 @@ public final class MoneyCatalogueFile {
         List<Plan> plans = new ArrayList<>();
         file.path("plans").forEach(row -> plans.add(plan(row, trees)));
         Map<String, Branch> parts = trees.named(file.path("parts"));
-        return new Catalogue(text(file, "currency"), new Judgements(numbers), faults, works, parts, plans)
+        return new Catalogue(text(file, "currency"), new JudgedNumbers(numbers), faults, works, parts, plans)
                 .with(Map.of());
     }
 
@@ -86,7 +86,7 @@ public final class MoneyCatalogueFile {
     }
 
     private void add(String key, String words, String unit, JsonNode value) {
-        numbers.add(Judgement.usual(key, words, unit, value.doubleValue()));
+        numbers.add(JudgedNumber.usual(key, words, unit, value.doubleValue()));
     }
 
     private FaultRow fault(JsonNode row) {
@@ -96,7 +96,7 @@ public final class MoneyCatalogueFile {
                 row.required("tired").booleanValue(),
                 row.path("felt").asBoolean(false),
                 row.path("hidden").asBoolean(false));
-        numbers.add(Judgement.usual(fault.number("discount"), fault.words() + ": a buyer takes off", "money", 0));
+        numbers.add(JudgedNumber.usual(fault.number("discount"), fault.words() + ": a buyer takes off", "money", 0));
         add(fault.number("hazard"), fault.words() + ": fails within 12 months", "chance", row.required("hazard"));
         JsonNode restores = row.required("restores");
         for (int i = 0; i < RESTORES.size(); i++) {

@@ -13,11 +13,8 @@ final class MoneyJson {
     private MoneyJson() {}
 
     static MoneyBook read(JsonPlace place) throws BadFileException {
-        place.onlyKeys("spent", "options", "judgements");
-        return new MoneyBook(
-                place.each("spent", MoneyJson::spending),
-                place.each("options", MoneyJson::option),
-                place.entries("judgements", JsonPlace::number));
+        place.onlyKeys("spent", "options");
+        return new MoneyBook(place.each("spent", MoneyJson::spending), place.each("options", MoneyJson::option));
     }
 
     private static Spending spending(JsonPlace place) throws BadFileException {
@@ -49,15 +46,10 @@ final class MoneyJson {
     }
 
     static Map<String, Object> write(MoneyBook money) {
-        JsonObject object = new JsonObject()
+        return new JsonObject()
                 .put("spent", money.spent().stream().map(MoneyJson::write).toList())
-                .put("options", money.options().stream().map(MoneyJson::write).toList());
-        if (!money.judgements().isEmpty()) {
-            JsonObject judgements = new JsonObject();
-            money.judgements().forEach(judgements::put);
-            object.put("judgements", judgements.entries());
-        }
-        return object.entries();
+                .put("options", money.options().stream().map(MoneyJson::write).toList())
+                .entries();
     }
 
     private static Map<String, Object> write(Spending spending) {

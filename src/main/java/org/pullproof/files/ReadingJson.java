@@ -40,6 +40,7 @@ final class ReadingJson {
                 "gaugeStep",
                 "oil",
                 "who",
+                "closed",
                 "time",
                 "note");
         TestKind test = place.at("test").oneOf(TestKind.class);
@@ -139,7 +140,8 @@ final class ReadingJson {
                 place.maybe("gauge", JsonPlace::text),
                 place.maybe("gaugeStep", at -> at.quantity(Dimension.PRESSURE)),
                 place.maybe("oil", at -> at.quantity(Dimension.VOLUME)),
-                place.maybe("who", JsonPlace::text));
+                place.maybe("who", JsonPlace::text),
+                place.maybe("closed", JsonPlace::quantity));
     }
 
     static Map<String, Object> write(Reading reading) {
@@ -198,6 +200,7 @@ final class ReadingJson {
                 .text("gauge", made.gauge())
                 .text("gaugeStep", made.gaugeStep())
                 .text("oil", made.oil())
-                .text("who", made.who());
+                .text("who", made.who())
+                .text("closed", made.closed());
     }
 }

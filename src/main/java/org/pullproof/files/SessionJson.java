@@ -16,7 +16,9 @@ import org.pullproof.dyno.StatedFigure;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.engine.Setup;
 import org.pullproof.health.Reading;
+import org.pullproof.session.Judgement;
 import org.pullproof.session.Note;
+import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
 import org.pullproof.tuneup.TuneUp;
 import org.pullproof.units.Money;
@@ -45,7 +47,8 @@ final class SessionJson {
                 "days",
                 "money",
                 "notes",
-                "stated");
+                "stated",
+                "judgement");
         Car car = place.need("car", SessionJson::car);
         EngineProfile profile = place.need("profile", ProfileJson::read);
         List<Reading> readings = place.each("readings", ReadingJson::read);
@@ -58,10 +61,20 @@ final class SessionJson {
         MoneyBook money = place.need("money", MoneyJson::read);
         List<Note> notes = place.each("notes", SessionJson::note);
         Optional<StatedFigure> stated = place.maybe("stated", DynoJson::readStated);
+        Judgement judgement = judgement(place);
         return place.at("presentSetup")
                 .checked(() -> new Session(
-                        car, profile, readings, tuneUp, setups, present, changes, standard, days, money, notes,
-                        stated));
+                        car, profile, readings, tuneUp, setups, present, changes, standard, days, money, notes, stated,
+                        judgement));
+    }
+
+    private static Judgement judgement(JsonPlace place) throws BadFileException {
+        Judgement edited = new Judgement(new TreeMap<>(place.entries("judgement", JsonPlace::number)));
+        List<Problem> problems = edited.isOwn() ? List.of() : new TradeConstants().problems(edited);
+        if (!problems.isEmpty()) {
+            throw new BadFileException(problems);
+        }
+        return edited;
     }
 
     private static Car car(JsonPlace place) throws BadFileException {
@@ -130,6 +143,9 @@ final class SessionJson {
                 .put("days", session.days().stream().map(DynoJson::write).toList())
                 .put("money", MoneyJson.write(session.money()))
                 .put("notes", session.notes().stream().map(SessionJson::write).toList());
+        if (!session.judgement().isOwn()) {
+            written.put("judgement", session.judgement().edited());
+        }
         session.stated().map(DynoJson::write).ifPresent(stated -> written.put("stated", stated));
         return written.entries();
     }

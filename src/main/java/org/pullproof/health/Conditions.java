@@ -18,6 +18,7 @@ import org.pullproof.units.Quantity;
  * @param gaugeStep resolution of the gauge
  * @param oil oil put into the cylinder of a wet reading
  * @param who who read it
+ * @param closed what a leak-down tester showed with its hose closed: a pressure, or a percentage lost
  */
 public record Conditions(
         OptionalInt strokes,
@@ -30,9 +31,10 @@ public record Conditions(
         Optional<String> gauge,
         Optional<Quantity> gaugeStep,
         Optional<Quantity> oil,
-        Optional<String> who) {
+        Optional<String> who,
+        Optional<Quantity> closed) {
 
-    /** Conditions of which oil and who are not recorded. */
+    /** Conditions of which oil, who and the closed hose are not recorded. */
     public Conditions(
             OptionalInt strokes,
             Optional<Throttle> throttle,
@@ -53,6 +55,7 @@ public record Conditions(
                 station,
                 gauge,
                 gaugeStep,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
     }

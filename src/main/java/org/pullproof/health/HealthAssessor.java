@@ -10,6 +10,7 @@ import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.Verdict;
 import org.pullproof.health.compression.Levels;
 import org.pullproof.health.faults.FaultModel;
+import org.pullproof.health.leakdown.LeakReading;
 import org.pullproof.health.nexttest.TestCosts;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
@@ -20,6 +21,9 @@ import org.pullproof.units.Quantity;
  * settles a fault leaves it not settled, with what is missing. Cylinders alone never make an engine sound.
  */
 public final class HealthAssessor {
+    /** A tester whose gauges differ by more than this with the hose closed is said to be off (judgement). */
+    private static final double ZERO_OFF = 0.02;
+
     private final HealthLimits limits;
     private final FaultModel faults;
     private final TestCosts costs;
@@ -135,9 +139,11 @@ public final class HealthAssessor {
         remarks.addAll(evidence.comparison().takenAsAlike());
         slowCranking(evidence).ifPresent(remarks::add);
         remarks.addAll(new CompressionNotes(evidence).all());
+        remarks.addAll(new TrimNotes(evidence, limits).all());
         AltitudeNote.of(evidence, limits).ifPresent(remarks::add);
         oneRoundOnly(evidence).ifPresent(remarks::add);
         remarks.addAll(supplyNotRecorded(evidence));
+        offZero(evidence).ifPresent(remarks::add);
         remarks.addAll(engine.remarks());
         return remarks;
     }
@@ -151,6 +157,17 @@ public final class HealthAssessor {
                 .map(volts -> "Cranked at " + Figures.number(volts, 1) + Figures.NO_BREAK_SPACE + "V, below "
                         + Figures.number(limits.crankingVolts(), 1) + Figures.NO_BREAK_SPACE
                         + "V (judgement): slow cranking makes all readings low.");
+    }
+
+    private static Optional<String> offZero(Evidence evidence) {
+        return evidence.leakReadings().values().stream()
+                .flatMapToDouble(reading -> LeakReading.closedShare(reading).stream())
+                .filter(share -> Math.abs(1 - share) > ZERO_OFF)
+                .boxed()
+                .findFirst()
+                .map(share -> "With its hose closed the leak-down tester showed "
+                        + Figures.percent(100 * share, 0)
+                        + " of its supply: leaks are counted from there. Set its zero before the next run.");
     }
 
     private static Optional<String> oneRoundOnly(Evidence evidence) {

@@ -23,6 +23,7 @@ package org.pullproof.health;
  * @param chargingFrom least voltage of a charging system in order, V
  * @param chargingTo greatest, V
  * @param misfireShare a cylinder with more than this percent of all misfires counted is in doubt
+ * @param trimAway a bank whose long-term fuel trim is further than this many percent from 0 is spoken of
  */
 public record HealthLimits(
         double doubtBelowOthers,
@@ -43,4 +44,5 @@ public record HealthLimits(
         double chainSlack,
         double chargingFrom,
         double chargingTo,
-        double misfireShare) {}
+        double misfireShare,
+        double trimAway) {}

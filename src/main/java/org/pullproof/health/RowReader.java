@@ -26,6 +26,8 @@ final class RowReader {
     private static final Range DROP = new Range(Dimension.ROTATION, -500, 3000, "-500 to 3000 rpm");
     private static final Range CRANKING = new Range(Dimension.ROTATION, 20, 1000, "20 to 1000 rpm");
     private static final Range VOLTS = new Range(Dimension.VOLTAGE, 1, 30, "1 to 30 V");
+    private static final Range TRIM = new Range(Dimension.SHARE, -0.5, 0.5, "-50 to 50 %");
+    private static final Range ZERO = new Range(Dimension.SHARE, 0, 0.5, "0 to 50 %");
     private static final Range SHARE = new Range(Dimension.SHARE, 0, 1, "0 to 100 %");
     private static final Range SLACK = new Range(Dimension.ANGLE, 0, 60, "0 to 60° of crank");
     private static final Range GAP = new Range(Dimension.LENGTH, 0, 5e-3, "0 to 5 mm");
@@ -127,6 +129,7 @@ final class RowReader {
             row.refuse(SheetColumn.SUPPLY, test);
             row.refuse(SheetColumn.ORIFICE, test);
             row.refuse(SheetColumn.AIR, test);
+            row.refuse(SheetColumn.CLOSED, test);
         }
     }
 
@@ -142,7 +145,8 @@ final class RowReader {
                 words(SheetColumn.GAUGE),
                 row.quantity(SheetColumn.GAUGE_STEP, GAUGE),
                 row.quantity(SheetColumn.OIL, OIL),
-                words(SheetColumn.WHO));
+                words(SheetColumn.WHO),
+                row.quantity(SheetColumn.CLOSED, row.text(SheetColumn.CLOSED).endsWith("%") ? ZERO : GAUGE));
     }
 
     private Optional<String> words(SheetColumn column) {
@@ -262,6 +266,7 @@ final class RowReader {
             case OIL_PRESSURE, RUNNING_COMPRESSION -> Optional.of(GAUGE);
             case VACUUM -> Optional.of(VACUUM);
             case STARTER_CURRENT, MISFIRES -> Optional.of(SHARE);
+            case TRIMS -> Optional.of(TRIM);
             case CHAIN_SLACK -> Optional.of(SLACK);
             case CHARGING -> Optional.of(VOLTS);
             default -> Optional.empty();
@@ -278,6 +283,7 @@ final class RowReader {
             case LEAKDOWN -> "a percentage (14%), a pressure behind the restrictor (70psi) or low, moderate, high";
             case STARTER_CURRENT -> "a share of the highest hump, such as 92%";
             case MISFIRES -> "this cylinder's share of all misfires counted, such as 85%";
+            case TRIMS -> "what the computer adds (+) or takes away (-) for the bank of this cylinder, such as 12%";
             case CHAIN_SLACK -> "the degrees the crank turns before the rotor or cam does, such as 6deg";
             case CHARGING -> "the voltage with the engine running, such as 14.2V";
             case LASH -> "a gap, such as 0.25mm, or " + words;

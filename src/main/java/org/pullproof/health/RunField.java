@@ -18,6 +18,7 @@ public enum RunField {
     PLUGS("plugs", "Plugs", compression(), "all-out", "one-out"),
     SUPPLY("supply", "Supply", EnumSet.of(TestKind.LEAKDOWN)),
     ORIFICE("orifice", "Restrictor", EnumSet.of(TestKind.LEAKDOWN)),
+    CLOSED("closed", "Shown with the hose closed", EnumSet.of(TestKind.LEAKDOWN)),
     ENGINE("engine", "Engine", cylinders(), "hot", "warm", "cold"),
     CRANKING_VOLTS("crankingVolts", "Battery while cranking", compression()),
     CRANKING_RPM("crankingRpm", "Cranking speed", compression()),
@@ -82,6 +83,7 @@ public enum RunField {
             case STATION -> made.station().map(Quantity::toString);
             case OIL -> made.oil().map(Quantity::toString);
             case WHO -> made.who();
+            case CLOSED -> made.closed().map(Quantity::toString);
             case NOTE -> Optional.of(reading.note()).filter(note -> !note.isBlank());
             case SUPPLY -> leakdown(reading).flatMap(Reading.Leakdown::supply).map(Quantity::toString);
             case ORIFICE -> leakdown(reading).flatMap(Reading.Leakdown::orifice).map(Quantity::toString);

@@ -26,6 +26,7 @@ enum SheetColumn {
     GAUGE_STEP("gaugeStep"),
     OIL("oil"),
     WHO("who"),
+    CLOSED("closed"),
     NOTE("note");
 
     private final String key;

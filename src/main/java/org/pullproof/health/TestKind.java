@@ -24,6 +24,7 @@ public enum TestKind {
     CHAIN_SLACK("chain-slack", "Cam drive slack", Access.PLUGS_OUT, false),
     CHARGING("charging", "Charging", Access.START_IT, false),
     MISFIRES("misfires", "Misfires counted", Access.START_IT, true),
+    TRIMS("trims", "Fuel trim, bank", Access.START_IT, true),
     CODES("codes", "Codes", Access.START_IT, false),
     OBSERVATION("observation", "Observed", Access.LOOK_ONLY, false),
     WORK("work", "Work done", Access.OWN_IT, true);

@@ -36,6 +36,7 @@ public final class Words {
                     CHAIN_SLACK,
                     CHARGING,
                     MISFIRES,
+                    TRIMS,
                     STARTER_CURRENT,
                     OIL_PRESSURE -> List.of();
         };

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.report.ReportModel.Section;
+import org.pullproof.units.Figures;
 import org.pullproof.weather.Standard;
 import org.pullproof.weather.StandardNote;
 
@@ -13,11 +14,19 @@ record MethodsSection(Appraisal appraisal) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Points("methods", "Methods", methods(), false));
         blocks.add(new Block.Points(
+                "judgement", "Judged by values of this session's own, not the program's", edited(), false));
+        blocks.add(new Block.Points(
                 "profileSources",
                 "Sources of the engine's profile",
                 appraisal.session().profile().sources(),
                 false));
         return new Section("methods", "Methods and standards", "", blocks);
+    }
+
+    private List<String> edited() {
+        return appraisal.session().judgement().edited().entrySet().stream()
+                .map(value -> value.getKey() + " = " + Figures.plain(value.getValue()))
+                .toList();
     }
 
     private List<String> methods() {

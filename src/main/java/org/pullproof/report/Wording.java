@@ -112,6 +112,7 @@ record Wording(Figures figures) {
         made.gauge().ifPresent(words::add);
         made.gaugeStep().ifPresent(step -> words.add("gauge in steps of " + typed(step)));
         made.oil().ifPresent(oil -> words.add(typed(oil) + " of oil"));
+        made.closed().ifPresent(shown -> words.add(typed(shown) + " with the hose closed"));
         made.who().ifPresent(who -> words.add("read by " + who));
         return String.join(", ", words);
     }

@@ -21,7 +21,7 @@ import org.pullproof.worth.decision.answer.PurchaseAnswer;
 import org.pullproof.worth.decision.answer.Remark;
 import org.pullproof.worth.decision.answer.TestAnswer;
 import org.pullproof.worth.decision.problem.OwnerInputs;
-import org.pullproof.worth.trade.Judgement;
+import org.pullproof.worth.trade.JudgedNumber;
 
 /** The decision: options side by side, what would flip it, tests by what they are worth; before purchase the negotiation. */
 record WorthSection(Appraisal appraisal, Wording wording) {
@@ -203,9 +203,9 @@ record WorthSection(Appraisal appraisal, Wording wording) {
     }
 
     private static Optional<Block> judgements(WorthFindings worth) {
-        List<String> own = worth.weighing().catalogue().judgements().all().stream()
-                .filter(Judgement::own)
-                .map(Judgement::sentence)
+        List<String> own = worth.weighing().catalogue().numbers().all().stream()
+                .filter(JudgedNumber::own)
+                .map(JudgedNumber::sentence)
                 .toList();
         return own.isEmpty()
                 ? Optional.empty()

@@ -28,6 +28,7 @@ import org.pullproof.worth.MoneyBook;
  * @param money what is spent and what could be
  * @param notes free words
  * @param stated a figure of another dyno's sheet, as stated there
+ * @param judgement values of judgement that stand in the place of the program's own
  */
 public record Session(
         Car car,
@@ -41,7 +42,8 @@ public record Session(
         List<DynoDay> days,
         MoneyBook money,
         List<Note> notes,
-        Optional<StatedFigure> stated) {
+        Optional<StatedFigure> stated,
+        Judgement judgement) {
     public Session {
         readings = List.copyOf(readings);
         setups = List.copyOf(setups);
@@ -69,7 +71,8 @@ public record Session(
                 List.of(),
                 MoneyBook.empty(),
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                Judgement.own());
     }
 
     public Optional<Setup> setup(String id) {
@@ -82,50 +85,176 @@ public record Session(
 
     public Session withCar(Car next) {
         return new Session(
-                next, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, money, notes, stated);
+                next,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                stated,
+                judgement);
     }
 
     public Session withProfile(EngineProfile next) {
         return new Session(
-                car, next, readings, tuneUp, setups, presentSetup, changes, standard, days, money, notes, stated);
+                car,
+                next,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                stated,
+                judgement);
     }
 
     public Session withReadings(List<Reading> next) {
         return new Session(
-                car, profile, next, tuneUp, setups, presentSetup, changes, standard, days, money, notes, stated);
+                car,
+                profile,
+                next,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                stated,
+                judgement);
     }
 
     public Session withTuneUp(TuneUp next) {
         return new Session(
-                car, profile, readings, next, setups, presentSetup, changes, standard, days, money, notes, stated);
+                car,
+                profile,
+                readings,
+                next,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                stated,
+                judgement);
     }
 
     public Session withSetups(List<Setup> next, String present, List<Change> steps) {
-        return new Session(car, profile, readings, tuneUp, next, present, steps, standard, days, money, notes, stated);
+        return new Session(
+                car, profile, readings, tuneUp, next, present, steps, standard, days, money, notes, stated, judgement);
     }
 
     public Session withStandard(Standard next) {
         return new Session(
-                car, profile, readings, tuneUp, setups, presentSetup, changes, next, days, money, notes, stated);
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                next,
+                days,
+                money,
+                notes,
+                stated,
+                judgement);
     }
 
     public Session withDays(List<DynoDay> next) {
         return new Session(
-                car, profile, readings, tuneUp, setups, presentSetup, changes, standard, next, money, notes, stated);
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                next,
+                money,
+                notes,
+                stated,
+                judgement);
     }
 
     public Session withMoney(MoneyBook next) {
         return new Session(
-                car, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, next, notes, stated);
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                next,
+                notes,
+                stated,
+                judgement);
     }
 
     public Session withNotes(List<Note> next) {
         return new Session(
-                car, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, money, next, stated);
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                next,
+                stated,
+                judgement);
     }
 
     public Session withStated(Optional<StatedFigure> next) {
         return new Session(
-                car, profile, readings, tuneUp, setups, presentSetup, changes, standard, days, money, notes, next);
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                next,
+                judgement);
+    }
+
+    public Session withJudgement(Judgement next) {
+        return new Session(
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                stated,
+                next);
     }
 }

@@ -7,10 +7,12 @@ import java.util.function.BiConsumer;
 import org.pullproof.advice.Cautions;
 import org.pullproof.app.BackgroundRunner;
 import org.pullproof.app.Toolbox;
+import org.pullproof.health.OddReading;
 import org.pullproof.health.TestKind;
 import org.pullproof.ui.changes.ChangesSheet;
 import org.pullproof.ui.changes.ChangesViewModel;
 import org.pullproof.ui.changes.DeskChangeActs;
+import org.pullproof.ui.dynoday.AirViewModel;
 import org.pullproof.ui.dynoday.DeskDynoActs;
 import org.pullproof.ui.dynoday.DynoDaySheet;
 import org.pullproof.ui.dynoday.DynoDayViewModel;
@@ -67,7 +69,7 @@ public final class MeasuringSheets {
         SheetReadingRules rules = new SheetReadingRules(() -> session.session().profile(), clock);
         DeskHealthActs acts = new DeskHealthActs(tools.recordReading(), tools.correctReading(), tools.removeReading());
         FenderViewModel fender = new FenderViewModel(
-                session, rules, acts, tools.oddReading(), FenderCautions.of(cautions), () -> LocalDate.now(clock));
+                session, rules, acts, () -> odd(session), FenderCautions.of(cautions), () -> LocalDate.now(clock));
         return new HealthSheet(
                 new HealthViewModel(session, rules, acts),
                 fender,
@@ -76,13 +78,15 @@ public final class MeasuringSheets {
                 test -> tally.accept(session, test));
     }
 
+    private OddReading odd(SessionViewModel session) {
+        return tools.oddReading().apply(session.session().judgement());
+    }
+
     private Sheet dynoDay(SessionViewModel session) {
         DeskDynoActs acts =
                 new DeskDynoActs(tools.recordAir(), tools.addPulls(), tools.excludePull(), tools.setFacts());
-        return new DynoDaySheet(
-                new DynoDayViewModel(session, acts, new Correction(), new AirCheck(), clock),
-                chooser,
-                cautions.of("dyno-pull"));
+        AirViewModel air = new AirViewModel(session, acts, new Correction(), new AirCheck(), clock);
+        return new DynoDaySheet(new DynoDayViewModel(session, acts, air), chooser, cautions.of("dyno-pull"));
     }
 
     private Sheet changes(SessionViewModel session) {
@@ -92,7 +96,10 @@ public final class MeasuringSheets {
     }
 
     private Sheet worth(SessionViewModel session) {
-        return new WorthSheet(
-                new WorthViewModel(session, new DeskMoneyActs(tools.recordMoney(), tools.setFacts()), weigher, clock));
+        return new WorthSheet(new WorthViewModel(
+                session,
+                new DeskMoneyActs(tools.recordMoney(), tools.setFacts(), tools.editJudgement()),
+                weigher,
+                clock));
     }
 }

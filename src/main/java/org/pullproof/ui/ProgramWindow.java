@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -17,6 +18,7 @@ import javafx.stage.DirectoryChooser;
 import javafx.stage.Stage;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Cautions;
+import org.pullproof.app.EditJudgement;
 import org.pullproof.app.OpenSession;
 import org.pullproof.app.Toolbox;
 import org.pullproof.engine.EngineProfile;
@@ -33,10 +35,14 @@ import org.pullproof.ui.shell.MainView;
 import org.pullproof.ui.shell.SessionServices;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
+import org.pullproof.ui.shell.ShellActs;
 import org.pullproof.ui.start.FirstStart;
 import org.pullproof.ui.start.NewCar;
 import org.pullproof.ui.tuneup.TuneUpSheet;
 import org.pullproof.ui.tuneup.TuneUpViewModel;
+import org.pullproof.ui.values.DeskValueActs;
+import org.pullproof.ui.values.ValuesPage;
+import org.pullproof.ui.values.ValuesViewModel;
 
 /** The one window: the title sheet, or a session. */
 final class ProgramWindow {
@@ -222,13 +228,18 @@ final class ProgramWindow {
         SessionViewModel model = new SessionViewModel(loaded.open(), loaded.appraisal(), services, runner, look, clock);
         PaperSaver paper = new PaperSaver(tools.makeReport(), runner, scene::getWindow);
         Runnable report = () -> saveReport(paper, model);
-        MainView view = new MainView(model, sheets(model, paper), report);
+        MainView view = new MainView(model, sheets(model, paper), new ShellActs(report, leave -> values(model, leave)));
         shown = Optional.of(model);
         keys = Optional.of(new Keys(view, model, report));
         root(view, loaded.open().session().car().name() + " – Pullproof");
         view.focusSheet();
         loaded.open().problems().stream().findFirst().ifPresent(problem -> model.say(problem.toString()));
         prefer(preferences -> preferences.withOpened(loaded.open().folder()));
+    }
+
+    private Node values(SessionViewModel model, Runnable leave) {
+        EditJudgement judgement = tools.editJudgement();
+        return new ValuesPage(new ValuesViewModel(model, new DeskValueActs(judgement), judgement.constants()), leave);
     }
 
     private void saveReport(PaperSaver paper, SessionViewModel model) {

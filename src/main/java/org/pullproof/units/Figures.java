@@ -1,5 +1,6 @@
 package org.pullproof.units;
 
+import java.math.BigDecimal;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
@@ -71,5 +72,10 @@ public record Figures(UnitSystem system) {
         String shown = format.format(value);
         boolean zero = shown.chars().allMatch(c -> c == '0' || c == '.' || c == '-');
         return zero ? shown.replace("-", "") : shown.replace('-', MINUS);
+    }
+
+    /** All digits of a number that a person edits, none of them made up: {@code 0.45}, {@code 5}. */
+    public static String plain(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 }

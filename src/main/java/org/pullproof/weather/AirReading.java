@@ -1,5 +1,6 @@
 package org.pullproof.weather;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import org.pullproof.units.Quantity;
 
@@ -11,6 +12,9 @@ import org.pullproof.units.Quantity;
  * @param air as typed, in whatever form
  */
 public record AirReading(LocalDateTime time, String place, TypedAir air) {
+    /** How long a reading serves the pulls near it (common practice, no source). */
+    public static final Duration SERVES = Duration.ofMinutes(20);
+
     public AirReading {
         place = place.strip();
     }

@@ -9,7 +9,7 @@ import org.pullproof.units.Figures;
 import org.pullproof.units.Money;
 
 /** What the money could not be counted in: amounts of another currency are named, not converted. */
-record Remarks(MoneyBook book, Car car, List<Spending> partsAndChanges, String currency) {
+record Remarks(MoneyBook book, Car car, List<Spending> partsAndChanges, String currency, boolean rateTold) {
     List<String> all() {
         List<String> remarks = new ArrayList<>();
         Stream.concat(book.spent().stream(), partsAndChanges.stream())
@@ -30,7 +30,7 @@ record Remarks(MoneyBook book, Car car, List<Spending> partsAndChanges, String c
         book.options().stream()
                 .filter(option -> other(option.likely()))
                 .forEach(option -> remarks.add(notCounted(option.name(), option.likely())));
-        if (!currency.equals("USD") && !book.judgements().containsKey("money.dollar")) {
+        if (!currency.equals("USD") && !rateTold) {
             remarks.add("The program's own figures are US dollars and are counted as so many " + currency
                     + " each: put the rate in its place among the judgements.");
         }

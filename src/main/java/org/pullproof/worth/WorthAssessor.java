@@ -59,7 +59,7 @@ public final class WorthAssessor {
                 currency,
                 spent,
                 paid(changes.changes(), currency),
-                new Remarks(book, car, partsAndChanges, currency).all(),
+                new Remarks(book, car, partsAndChanges, currency, questioner.rateTold()).all(),
                 tooEarly(known),
                 new AskedOnce(questioner, known, answers));
     }

@@ -111,6 +111,24 @@ class ChangeFitTest {
                         expected.number("p", "dataset", model, "term", "treat"));
     }
 
+    /**
+     * NIST Statistical Reference Datasets, Norris: certified slope 1.00211681802045 with standard deviation
+     * 0.429796848199937E-03, residual standard deviation 0.884796396144373 with 34 degrees of freedom. A straight line is one
+     * setting with drift.
+     */
+    @Test
+    void aStraightLineAgreesWithTheCertifiedValues() {
+        Table norris = Table.read("strd_norris.csv");
+        List<Observation> line = new ArrayList<>();
+        for (int row = 0; row < norris.size(); row++) {
+            line.add(new Observation(0, norris.number(row, "x"), 0, 0, norris.number(row, "y")));
+        }
+        ChangeFit fit = ChangeFit.of(line, Prior.NONE);
+        assertThat(List.of(fit.drift(0), fit.driftStandardError(0), fit.scatter(), fit.degrees()))
+                .usingComparatorForType(nearly(), Double.class)
+                .containsExactly(1.00211681802045, 0.000429796848199937, 0.884796396144373, 34.0);
+    }
+
     /** Section 2 of the method: "works with N = K (one pull each), where s = s0 and ν = 4". */
     @Test
     void onePullEachKeepsTheAssumedScatter() {

@@ -260,7 +260,28 @@ class ChangeJudgeTest {
                 .list();
         ChangeLedger ledger =
                 new ChangeJudge().judge(setups, List.of(step("A", "B"), step("B", "C")), "C", pulls, 1, US);
-        assertThat(ledger.baselineToNow()).get().extracting(JudgedChange::name).isEqualTo("A → C");
+        JudgedChange whole = ledger.baselineToNow().orElseThrow();
+        assertThat(whole.name()).isEqualTo("A → C");
+        // By hand: 100 ln(103.05/100.05) = 2.95; B, pulled between, moves neither mean.
+        assertThat(whole.differencePercent()).isCloseTo(3.0, within(0.1));
+        assertThat(whole.sentence())
+                .containsPattern("The steps add up to \\+(2.9|3.0).%; the pulls of these two alone say \\+(2.9|3.0).%");
+    }
+
+    @Test
+    void aSetupInBetweenThatDriftsSetsTheStepsApartFromTheDirectMeasurement() {
+        List<Setup> setups = List.of(Setup.named("A", "A"), Setup.named("B", "B"), Setup.named("C", "C"));
+        List<PullFindings> pulls = new Pulls()
+                .on("A", 100, 100)
+                .on("B", 103, 101.5, 100, 98.5, 97)
+                .on("C", 100, 100)
+                .list();
+        JudgedChange whole = new ChangeJudge()
+                .judge(setups, List.of(step("A", "B"), step("B", "C")), "C", pulls, 1, US)
+                .baselineToNow()
+                .orElseThrow();
+        assertThat(whole.differencePercent()).isGreaterThan(2);
+        assertThat(whole.sentence()).containsPattern("these two alone say [+−]?0\\.\\d");
     }
 
     @Test

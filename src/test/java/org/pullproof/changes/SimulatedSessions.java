@@ -66,6 +66,49 @@ final class SimulatedSessions {
         return new Drawn(drawn, Arrays.stream(levels).boxed().toList());
     }
 
+    /**
+     * Several days, one pull a letter: each with a level and a course of its own, one scatter for all. The settings are a chain from
+     * the first letter of the first day.
+     */
+    Drawn days(List<String> days, Trouble trouble, double daySd) {
+        double scatter = Math.min(1.2, Math.max(0.25, 0.55 * Math.exp(0.35 * random.nextGaussian())));
+        double[] levels = chain(7);
+        char first = days.get(0).charAt(0);
+        List<Observation> drawn = new ArrayList<>();
+        int block = -1;
+        for (int day = 0; day < days.size(); day++) {
+            String order = days.get(day);
+            double level = 460 + daySd * random.nextGaussian();
+            Course course = new Course(trouble);
+            double shift = 0;
+            for (int i = 0; i < order.length(); i++) {
+                if (i == 0 || order.charAt(i) != order.charAt(i - 1)) {
+                    block++;
+                    shift = trouble == Trouble.BLOCK ? 0.3 * random.nextGaussian() : 0;
+                }
+                int setting = order.charAt(i) - first;
+                double y = level + levels[setting] + shift + course.at(i + 1) + scatter * random.nextGaussian();
+                drawn.add(new Observation(day, i + 1, block, setting, y));
+            }
+        }
+        return new Drawn(drawn, Arrays.stream(levels).boxed().toList());
+    }
+
+    private double[] chain(int settings) {
+        double[] levels = new double[settings];
+        for (int i = 1; i < settings; i++) {
+            levels[i] = levels[i - 1] + change();
+        }
+        return levels;
+    }
+
+    /** Nought in four of ten, else ±1, ±2 or ±3. */
+    private double change() {
+        int which = random.nextInt(10);
+        double size = which < 4 ? 0 : 1 + (which - 4) / 2;
+        return which % 2 == 0 ? size : -size;
+    }
+
     /** Whether the first setting comes back after every other one; each change is then one from that setting. */
     static boolean backEveryTime(String order) {
         return order.startsWith("ABACA");
@@ -75,9 +118,7 @@ final class SimulatedSessions {
     private double[] levels(boolean fromTheFirst) {
         double[] levels = new double[6];
         for (int i = 1; i < levels.length; i++) {
-            int which = random.nextInt(10);
-            double size = which < 4 ? 0 : 1 + (which - 4) / 2;
-            levels[i] = (fromTheFirst ? 0 : levels[i - 1]) + (which % 2 == 0 ? size : -size);
+            levels[i] = (fromTheFirst ? 0 : levels[i - 1]) + change();
         }
         return levels;
     }

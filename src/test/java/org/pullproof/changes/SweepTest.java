@@ -69,7 +69,10 @@ class SweepTest {
         assertThat(sweep.bounded()).isFalse();
         assertThat(sweep.best()).isEqualTo(32);
         assertThat(sweep.next().orElseThrow()).isEqualTo(35);
-        assertThat(sweep.sentence()).contains("no peak proved yet");
+        assertThat(sweep.sentence())
+                .contains("no peak proved yet")
+                .contains("Next worth two pulls: 35°. That is more advance than was tried")
+                .contains("lift at the first sign");
     }
 
     @Test

@@ -79,16 +79,14 @@ class HealthStoriesTest {
                 "v8-distributor-order-a",
                 "d1-sound-v8.csv",
                 "oil-pressure,,24psi,,,,,,,,,,,",
-                "vacuum,,18.5inHg,,,,,,,,,,,",
-                "coolant-gas,,negative,,,,,,,,,,,",
-                "observation,,no-knock,,,,,,,,,,,");
+                "vacuum,,18.5inHg,,,,,,,,,,,");
         JsonNode health = health(session);
         assertThat(health.path("sound").textValue()).isEqualTo("yes");
         assertThat(health.path("soundProbability").doubleValue()).isGreaterThan(0.9);
         assertThat(health.path("spreadPercent").doubleValue()).isCloseTo(5, within(0.5));
         assertThat(nextTests(health)).isEmpty();
         assertThat(health.path("nextWords").textValue()).contains("No further test");
-        assertThat(next(session).path("needs").textValue()).isEqualTo("own-it");
+        assertThat(next(session).path("why").textValue()).startsWith("The tune-up begins");
     }
 
     @Test

@@ -9,7 +9,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.pullproof.files.PullLimitsFile;
+import org.pullproof.files.TradeConstants;
+import org.pullproof.session.Judgement;
 import org.pullproof.units.Figures;
 import org.pullproof.units.RpmRange;
 import org.pullproof.units.UnitSystem;
@@ -186,7 +187,7 @@ class DynoAssessorTest {
 
     @Test
     void aPullWhoseFileIsLostIsLeftOut() {
-        DynoFindings found = new DynoAssessor(new Correction(), new PullLimitsFile().read())
+        DynoFindings found = new DynoAssessor(new Correction(), new TradeConstants().pulls(Judgement.own()))
                 .assess(
                         Dyno.day(AIR).pull("base", "13:45", 150).days(),
                         Dyno.SETUPS,
@@ -204,7 +205,7 @@ class DynoAssessorTest {
     }
 
     private static DynoFindings assess(Dyno dyno, Optional<RpmRange> band) {
-        return new DynoAssessor(new Correction(), new PullLimitsFile().read())
+        return new DynoAssessor(new Correction(), new TradeConstants().pulls(Judgement.own()))
                 .assess(dyno.days(), Dyno.SETUPS, dyno.traces(), Standard.SAE_J1349, band, new Figures(UnitSystem.US));
     }
 }

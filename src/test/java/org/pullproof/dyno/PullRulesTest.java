@@ -15,7 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.pullproof.engine.Setup;
-import org.pullproof.files.PullLimitsFile;
+import org.pullproof.files.TradeConstants;
+import org.pullproof.session.Judgement;
 import org.pullproof.units.Dimension;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
@@ -85,7 +86,7 @@ class PullRulesTest {
     }
 
     private List<PullFindings> findings(Standard standard) {
-        return new DynoAssessor(new Correction(), new PullLimitsFile().read())
+        return new DynoAssessor(new Correction(), new TradeConstants().pulls(Judgement.own()))
                 .assess(
                         List.of(new DynoDay(LocalDate.of(2026, 6, 14), AIR, pulls)),
                         List.of(Setup.named("base", "base")),

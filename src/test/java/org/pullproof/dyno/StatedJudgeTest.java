@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.pullproof.dyno.StatedFinding.Call;
-import org.pullproof.files.PullLimitsFile;
+import org.pullproof.files.TradeConstants;
+import org.pullproof.session.Judgement;
 import org.pullproof.units.Figures;
 import org.pullproof.units.UnitSystem;
 import org.pullproof.weather.AirReading;
@@ -108,7 +109,7 @@ class StatedJudgeTest {
         for (double each : hp) {
             day.pull("base", "13:45", each * HP);
         }
-        return new DynoAssessor(new Correction(), new PullLimitsFile().read())
+        return new DynoAssessor(new Correction(), new TradeConstants().pulls(Judgement.own()))
                 .assess(
                         day.days(),
                         List.of(),

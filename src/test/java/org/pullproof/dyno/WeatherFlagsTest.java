@@ -10,7 +10,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.pullproof.files.PullLimitsFile;
+import org.pullproof.files.TradeConstants;
+import org.pullproof.session.Judgement;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Unit;
@@ -134,7 +135,7 @@ class WeatherFlagsTest {
     }
 
     private static DynoFindings found(List<DynoDay> days, Map<String, Trace> traces, Optional<Quantity> elevation) {
-        return new DynoAssessor(new Correction(), new PullLimitsFile().read())
+        return new DynoAssessor(new Correction(), new TradeConstants().pulls(Judgement.own()))
                 .assess(
                         days,
                         List.of(),

@@ -24,6 +24,7 @@ import org.pullproof.health.Conditions;
 import org.pullproof.health.LeakZone;
 import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
+import org.pullproof.session.Judgement;
 import org.pullproof.session.Note;
 import org.pullproof.session.Session;
 import org.pullproof.testing.Tools;
@@ -67,7 +68,8 @@ final class RichSession {
                 .withDays(List.of(day()))
                 .withMoney(money())
                 .withNotes(List.of(new Note(NOON, "Line one\nline two")))
-                .withStated(Optional.of(StatedFigure.parse("248.0hp sae-j607 wheels 98.2kPa 30C; seller, March")));
+                .withStated(Optional.of(StatedFigure.parse("248.0hp sae-j607 wheels 98.2kPa 30C; seller, March")))
+                .withJudgement(Judgement.own().with(Map.of("health.weakDrop", Optional.of(12.0))));
     }
 
     static List<Reading> readings() {
@@ -123,7 +125,8 @@ final class RichSession {
                 Optional.of("the old brass one"),
                 Optional.of(psi("2")),
                 Optional.of(Quantity.of("5", Unit.ML)),
-                Optional.of("A. Friend"));
+                Optional.of("A. Friend"),
+                Optional.of(Quantity.of("2", Unit.PERCENT)));
     }
 
     private static Quantity psi(String figure) {

@@ -413,6 +413,18 @@ class HealthAssessorTest {
                 .doesNotContain("pressure for 15", "slack", "charges", "misfires counted");
     }
 
+    @Test
+    void aTrimOfOneBankAlonePointsToThatBank() {
+        assertThat(said(assess(V8, "test,cylinder,value", "trims,1,14%", "trims,2,1%")))
+                .contains("adds fuel to this bank alone")
+                .contains("Bank A trims +14");
+        assertThat(said(assess(V8, "test,cylinder,value", "trims,1,14%", "trims,2,13%")))
+                .contains("adds fuel everywhere");
+        assertThat(said(assess(V8, "test,cylinder,value", "trims,1,-12%", "trims,2,8%")))
+                .contains("takes fuel away")
+                .doesNotContain("Bank B trims");
+    }
+
     /** 130 of 150 psi: within 75 % of the highest, but more than 10 % apart (common practice, no source). */
     @Test
     void theRuleThatTheOwnerChoseCallsACylinderLow() {

@@ -10,7 +10,8 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.pullproof.files.HealthLimitsFile;
+import org.pullproof.files.TradeConstants;
+import org.pullproof.session.Judgement;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Unit;
 
@@ -18,7 +19,7 @@ import org.pullproof.units.Unit;
 class OddReadingTest {
     private static final LocalDateTime NOON = LocalDateTime.of(2026, 6, 14, 12, 0);
 
-    private final OddReading odd = new OddReading(new HealthLimitsFile().read());
+    private final OddReading odd = new OddReading(new TradeConstants().health(Judgement.own()));
 
     private static Reading dry(int cylinder, String psi) {
         return compression(cylinder, false, psi, Optional.empty(), Conditions.notRecorded());

@@ -18,10 +18,11 @@ import org.pullproof.engine.Ignition;
 import org.pullproof.engine.Known;
 import org.pullproof.engine.Layout;
 import org.pullproof.engine.Rotor;
-import org.pullproof.files.FaultConstantsFile;
+import org.pullproof.files.TradeConstants;
 import org.pullproof.health.faults.FaultConstants;
 import org.pullproof.health.faults.FaultModel;
 import org.pullproof.health.faults.FaultPosterior;
+import org.pullproof.session.Judgement;
 
 /**
  * One of ten invented cases with its posteriors, computed apart from this program from the method alone.
@@ -30,7 +31,7 @@ import org.pullproof.health.faults.FaultPosterior;
  * @param expected profile and posteriors
  */
 record ReferenceCase(String name, EngineProfile profile, List<Reading> readings, JsonNode expected) {
-    static final FaultConstants CONSTANTS = new FaultConstantsFile().read();
+    static final FaultConstants CONSTANTS = new TradeConstants().faults(Judgement.own());
     static final FaultModel MODEL = new FaultModel(CONSTANTS);
     static final List<String> NAMES = List.of(
             "d1-sound-v8",

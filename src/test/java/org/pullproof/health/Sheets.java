@@ -12,12 +12,12 @@ import java.util.stream.Stream;
 import org.pullproof.car.Car;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.engine.Geometry;
-import org.pullproof.files.FaultConstantsFile;
-import org.pullproof.files.HealthLimitsFile;
+import org.pullproof.files.TradeConstants;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.ReadingSheet.Row;
 import org.pullproof.health.ReadingSheet.Taken;
 import org.pullproof.health.faults.FaultModel;
+import org.pullproof.session.Judgement;
 import org.pullproof.testing.Tools;
 import org.pullproof.units.Figures;
 import org.pullproof.units.UnitSystem;
@@ -27,8 +27,8 @@ public final class Sheets {
     static final LocalDateTime TIME = LocalDateTime.of(2026, 6, 14, 10, 0);
     static final Figures US = new Figures(UnitSystem.US);
     static final HealthAssessor ASSESSOR = new HealthAssessor(
-            new HealthLimitsFile().read(),
-            new FaultModel(new FaultConstantsFile().read()),
+            new TradeConstants().health(Judgement.own()),
+            new FaultModel(new TradeConstants().faults(Judgement.own())),
             new TradeFiles().testCosts());
     static final EngineProfile V8 = Tools.profile("v8-distributor-order-a");
     static final EngineProfile I4 = Tools.profile("i4-coil-on-plug");

@@ -31,7 +31,8 @@ import org.pullproof.dyno.Trace;
 import org.pullproof.engine.Setup;
 import org.pullproof.files.BadFileException;
 import org.pullproof.files.CsvFile;
-import org.pullproof.files.PullLimitsFile;
+import org.pullproof.files.TradeConstants;
+import org.pullproof.session.Judgement;
 import org.pullproof.simulation.LoggedPull.Flaw;
 import org.pullproof.units.Figures;
 import org.pullproof.units.RpmRange;
@@ -143,7 +144,7 @@ class FlaggedDayTest {
                             .trace());
             pulls.add(pull);
         }
-        return new DynoAssessor(new Correction(), new PullLimitsFile().read())
+        return new DynoAssessor(new Correction(), new TradeConstants().pulls(Judgement.own()))
                 .assess(
                         List.of(new DynoDay(date, List.of(), pulls)),
                         List.of(Setup.named("base", "base")),

@@ -499,7 +499,7 @@ public final class GreyCoupe {
                 true,
                 Settling.DONE,
                 Optional.empty(),
-                "Between +2.2 and +4.0 %. +6.2 hp at the wheels (+4.4 to +8.0), SAE J1349. Holds allowing for all two changes tried.");
+                "Between +2.2 and +4.0 %. +6.2 hp at the wheels (+4.4 to +8.0), SAE J1349. Holds allowing for both changes tried.");
         JudgedChange jets = new JudgedChange(
                 "timing 32° → jets up",
                 "timing-32",

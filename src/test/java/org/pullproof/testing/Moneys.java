@@ -5,14 +5,13 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.pullproof.changes.Change;
 import org.pullproof.changes.ChangeLedger;
-import org.pullproof.files.FaultConstantsFile;
-import org.pullproof.files.HealthLimitsFile;
-import org.pullproof.files.MoneyCatalogueFile;
+import org.pullproof.files.TradeConstants;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.HealthAssessor;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.Reading;
 import org.pullproof.health.faults.FaultModel;
+import org.pullproof.session.Judgement;
 import org.pullproof.session.Session;
 import org.pullproof.units.Figures;
 import org.pullproof.units.UnitSystem;
@@ -24,16 +23,23 @@ import org.pullproof.worth.question.Questioner;
 /** The money of a session, weighed as the program does, with readings weighed by the real fault model. */
 public final class Moneys {
     private static final TradeFiles TRADE = new TradeFiles();
+    private static final TradeConstants CONSTANTS = new TradeConstants();
 
     private Moneys() {}
 
     public static WorthAssessor assessor() {
-        return new WorthAssessor(new Questioner(MoneyCatalogueFile.read(), TRADE.testPrices()));
+        return assessor(Judgement.own());
+    }
+
+    private static WorthAssessor assessor(Judgement judgement) {
+        return new WorthAssessor(new Questioner(CONSTANTS.money(judgement), TRADE.testPrices()));
     }
 
     public static HealthFindings health(Session session) {
         HealthAssessor assessor = new HealthAssessor(
-                new HealthLimitsFile().read(), new FaultModel(new FaultConstantsFile().read()), TRADE.testCosts());
+                CONSTANTS.health(session.judgement()),
+                new FaultModel(CONSTANTS.faults(session.judgement())),
+                TRADE.testCosts());
         return assessor.assess(session.readings(), session.profile(), session.car(), new Figures(UnitSystem.US));
     }
 
@@ -41,7 +47,7 @@ public final class Moneys {
         List<Spending> costs = session.changes().stream()
                 .flatMap(change -> spending(change).stream())
                 .toList();
-        return assessor()
+        return assessor(session.judgement())
                 .assess(
                         session.money(),
                         session.car(),

@@ -22,8 +22,9 @@ import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFile;
 import org.pullproof.dyno.Trace;
 import org.pullproof.engine.Setup;
-import org.pullproof.files.PullLimitsFile;
+import org.pullproof.files.TradeConstants;
 import org.pullproof.session.History;
+import org.pullproof.session.Judgement;
 import org.pullproof.session.Session;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Money;
@@ -115,7 +116,7 @@ public final class DynoFixture {
     /** The answers of Dyno day and Changes computed, all others made up. */
     public static Appraisal appraise(OpenSession open, Figures figures) {
         Session session = open.session();
-        DynoFindings dyno = new DynoAssessor(new Correction(), new PullLimitsFile().read())
+        DynoFindings dyno = new DynoAssessor(new Correction(), new TradeConstants().pulls(Judgement.own()))
                 .assess(
                         session.days(),
                         session.setups(),

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextInputControl;
@@ -78,7 +79,7 @@ class MeasuringSheetsTest {
                 SheetFixture.CLOCK);
         model.stageProperty().set(Stage.HEALTH);
         List<Sheet> all = sheets.of(model);
-        scene = new Scene(new MainView(model, all, () -> {}), 1280, 800);
+        scene = new Scene(new MainView(model, all, UiFixture.shellActs()), 1280, 800);
         scene.addEventHandler(KeyEvent.KEY_PRESSED, key -> hand(all, key));
         scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");
         stage.setScene(scene);
@@ -167,10 +168,23 @@ class MeasuringSheetsTest {
         robot.write("belt slipped").type(KeyCode.ENTER);
 
         assertThat(onDisk().days().get(0).pulls())
-                .anyMatch(pull -> pull.excluded().isPresent());
+                .anyMatch(pull -> pull.excluded().equals(Optional.of("belt slipped")));
         robot.interact(model::undo);
         assertThat(onDisk().days().get(0).pulls())
                 .noneMatch(pull -> pull.excluded().isPresent());
+    }
+
+    @Test
+    void theLetterThatOpensTheFormOfTheAirIsNotTypedIntoIt(FxRobot robot) {
+        robot.interact(() -> model.stageProperty().set(Stage.DYNO_DAY));
+        focus(robot, "#air-pressure");
+        robot.press(KeyCode.CONTROL).type(KeyCode.I).release(KeyCode.CONTROL);
+        focus(robot, "#pulls");
+
+        robot.type(KeyCode.A).write("98.6kPa");
+
+        assertThat(robot.lookup("#air-pressure").queryTextInputControl().getText())
+                .isEqualTo("98.6kPa");
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import javafx.scene.layout.Region;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.NextStep;
 import org.pullproof.advice.Stage;
@@ -30,6 +31,7 @@ import org.pullproof.session.Edit;
 import org.pullproof.session.History;
 import org.pullproof.session.Session;
 import org.pullproof.tuneup.TuneUpFindings;
+import org.pullproof.ui.shell.ShellActs;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Money;
 import org.pullproof.units.Quantity;
@@ -101,5 +103,10 @@ public final class UiFixture {
                         new StageProgress(Stage.DYNO_DAY, NOT_BEGUN, "no pull yet"),
                         new StageProgress(Stage.CHANGES, NOT_BEGUN, "no change yet"),
                         new StageProgress(Stage.WORTH_IT, NOT_BEGUN, "too early")));
+    }
+
+    /** Nothing to save, and no values to show. */
+    public static ShellActs shellActs() {
+        return new ShellActs(() -> {}, leave -> new Region());
     }
 }

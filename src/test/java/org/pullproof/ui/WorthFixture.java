@@ -2,7 +2,6 @@ package org.pullproof.ui;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pullproof.advice.Appraisal;
@@ -29,8 +28,7 @@ public final class WorthFixture {
                         "Spend",
                         session -> session.withMoney(new MoneyBook(
                                         List.of(new Spending("two dyno hours", usd(320), LocalDate.of(2026, 6, 14))),
-                                        List.of(option("cold-air duct", 90, 180, 420, true)),
-                                        Map.of()))
+                                        List.of(option("cold-air duct", 90, 180, 420, true))))
                                 .withCar(session.car()
                                         .with(Fact.ACCESS, "own-it")
                                         .with(Fact.RUNS, "yes")

@@ -72,7 +72,7 @@ class WorthAssessorTest {
 
     @Test
     void whatIsSpentIsSetApart() {
-        MoneyBook book = new MoneyBook(List.of(new Spending("plugs", Money.parse("38USD"), DAY)), List.of(), Map.of());
+        MoneyBook book = new MoneyBook(List.of(new Spending("plugs", Money.parse("38USD"), DAY)), List.of());
         Car car = car(Map.of(Fact.SPENT, "1400USD", Fact.BUDGET, "500USD"));
         WorthFindings findings = assess(book, car, judged(Optional.of(Money.parse("62USD")), 2, 3, 4, Call.GAIN));
         assertThat(findings.spent().value()).isEqualTo(1400 + 38 + 62);
@@ -80,7 +80,7 @@ class WorthAssessorTest {
 
     @Test
     void moneyOfAnotherCurrencyIsNamedAndNotCounted() {
-        MoneyBook book = new MoneyBook(List.of(new Spending("tyres", Money.parse("350USD"), DAY)), List.of(), Map.of());
+        MoneyBook book = new MoneyBook(List.of(new Spending("tyres", Money.parse("350USD"), DAY)), List.of());
         WorthFindings findings = assess(book, car(Map.of(Fact.BUDGET, "500EUR")));
         assertThat(findings.spent().value()).isZero();
         assertThat(findings.remarks()).anyMatch(remark -> remark.startsWith("tyres: $350 is not counted"));

@@ -2,8 +2,10 @@ package org.pullproof.health.leakdown;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.pullproof.engine.Geometry;
 import org.pullproof.health.Reading;
+import org.pullproof.units.Dimension;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Shown;
@@ -43,17 +45,39 @@ public record LeakReading(
                 .findFirst();
     }
 
-    /** Leakage in percent; empty for a zone, or a pressure behind the restrictor without the supply. */
+    /**
+     * Leakage in percent, 100 (1 − r/z): r the share of the supply that the tester shows, z what it shows with its hose closed, 1
+     * unless recorded. Empty for a zone, or a pressure behind the restrictor without the supply.
+     */
     public static OptionalDouble percent(Reading.Leakdown reading) {
-        if (reading.value() instanceof Reading.Leak.Percentage share) {
-            return OptionalDouble.of(share.share().si() * 100);
+        double zero = closedShare(reading).orElse(1);
+        return shownShare(reading).stream()
+                .map(shown -> 100 * (1 - shown / zero))
+                .findFirst();
+    }
+
+    private static OptionalDouble shownShare(Reading.Leakdown reading) {
+        if (reading.value() instanceof Reading.Leak.Percentage lost) {
+            return OptionalDouble.of(1 - lost.share().si());
         }
-        if (reading.value() instanceof Reading.Leak.Behind behind
-                && reading.supply().isPresent()) {
-            double supply = reading.supply().get().si();
-            return OptionalDouble.of(100 * (supply - behind.pressure().si()) / supply);
-        }
-        return OptionalDouble.empty();
+        return reading.value() instanceof Reading.Leak.Behind behind
+                ? ofSupply(reading, behind.pressure())
+                : OptionalDouble.empty();
+    }
+
+    /** What the tester showed of the supply with its hose closed, 0 to 1; empty if that was not recorded. */
+    public static OptionalDouble closedShare(Reading.Leakdown reading) {
+        return reading.conditions().closed().stream()
+                .flatMapToDouble(closed -> closed.unit().dimension() == Dimension.PRESSURE
+                        ? ofSupply(reading, closed).stream()
+                        : DoubleStream.of(1 - closed.si()))
+                .findFirst();
+    }
+
+    private static OptionalDouble ofSupply(Reading.Leakdown reading, Quantity pressure) {
+        return reading.supply().stream()
+                .mapToDouble(supply -> pressure.si() / supply.si())
+                .findFirst();
     }
 
     private static LeakReading figure(Reading.Leakdown reading, double percent, Geometry geometry, Figures figures) {

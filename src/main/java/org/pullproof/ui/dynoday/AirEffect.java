@@ -20,11 +20,12 @@ import org.pullproof.weather.TypedAir;
  *
  * @param measured the power that the rows correct, in words
  * @param head over the rows: "read as" or "standard"
+ * @param unit of the corrected figures
  * @param rows a pressure taken either way, else every standard
  * @param moves what each reading leaves open of the session's factor; empty until the air stands
  * @param remarks what lies outside the standard's range, and what must be known of it
  */
-record AirEffect(String measured, String head, List<Row> rows, List<Move> moves, List<String> remarks) {
+record AirEffect(String measured, String head, String unit, List<Row> rows, List<Move> moves, List<String> remarks) {
     /** What is less than this reads as 0.0000. */
     private static final double SHOWN = 0.00005;
 
@@ -66,6 +67,7 @@ record AirEffect(String measured, String head, List<Row> rows, List<Move> moves,
             return new AirEffect(
                     figures.of(watt, Shown.POWER),
                     likeness.isPresent() ? "read as" : "standard",
+                    figures.unit(Shown.POWER).symbol(),
                     rows,
                     factor.map(Maker::moves).orElse(List.of()),
                     remarks(factor, charged));

@@ -61,7 +61,7 @@ final class AirEffectPanel extends VBox {
                 0,
                 Labels.whole(effect.head(), "caption"),
                 Labels.whole("factor", "caption"),
-                Labels.whole("corrected", "caption"));
+                Labels.whole("corrected, " + effect.unit(), "caption"));
         for (AirEffect.Row row : effect.rows()) {
             String style = row.struck() ? "struck" : row.chosen() ? "strong" : "body";
             rows.addRow(

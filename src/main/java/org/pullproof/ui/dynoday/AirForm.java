@@ -39,7 +39,7 @@ final class AirForm extends HBox {
     private static final int FIELD_WIDTH = 150;
     private static final int REPORT_WIDTH = 380;
 
-    private final DynoDayViewModel model;
+    private final AirViewModel model;
     private final Map<Part, CheckedField<String>> fields = new EnumMap<>(Part.class);
     private final Map<Part, Label> names = new EnumMap<>(Part.class);
     private final Map<Part, Label> beside = new EnumMap<>(Part.class);
@@ -60,14 +60,15 @@ final class AirForm extends HBox {
     /** Whether a person changed something since the last reading was used or shown. */
     private boolean drafted;
 
-    AirForm(DynoDayViewModel model) {
+    AirForm(AirViewModel model) {
         this.model = model;
         getStyleClass().add("air-form");
         pressure.onChosen(this::choose);
         moisture.onChosen(this::choose);
         moistureOfReport.onChosen(this::choose);
         use.setOnAction(pressed -> useAir());
-        later.setOnAction(pressed -> model.leaveAir());
+        later.visibleProperty().bind(model.typingProperty());
+        later.setOnAction(pressed -> model.leave());
         for (Part part : Part.values()) {
             fields.put(part, field(part));
             names.put(part, Labels.whole("", "caption"));
@@ -82,8 +83,8 @@ final class AirForm extends HBox {
     }
 
     private void escape(KeyEvent key) {
-        if (key.getCode() == KeyCode.ESCAPE && model.typingAirProperty().get()) {
-            model.leaveAir();
+        if (key.getCode() == KeyCode.ESCAPE && model.typingProperty().get()) {
+            model.leave();
             key.consume();
         }
     }
@@ -142,8 +143,7 @@ final class AirForm extends HBox {
 
     private CheckedField<String> field(Part part) {
         CheckedField<String> field = new CheckedField<>(
-                part.name().toLowerCase(Locale.ROOT),
-                text -> model.air().take(part, text, model.model().look().figures()));
+                part.name().toLowerCase(Locale.ROOT), text -> model.entry().take(part, text, model.figures()));
         field.field().setId("air-" + part.name().toLowerCase(Locale.ROOT));
         field.field().setPrefColumnCount(9);
         field.field().setMaxWidth(FIELD_WIDTH);
@@ -170,7 +170,7 @@ final class AirForm extends HBox {
     }
 
     private void forgotten(Part part) {
-        model.air().forget(part);
+        model.entry().forget(part);
         changed(part);
     }
 
@@ -187,7 +187,7 @@ final class AirForm extends HBox {
 
     private void choose(PressureForm form) {
         drafted = true;
-        model.air().choose(form);
+        model.entry().choose(form);
         again(Part.PRESSURE);
         showForms();
         showResult();
@@ -195,7 +195,7 @@ final class AirForm extends HBox {
 
     private void choose(MoistureForm form) {
         drafted = true;
-        model.air().choose(form);
+        model.entry().choose(form);
         of(Part.HUMIDITY, fields).show("");
         showForms();
         showResult();
@@ -221,10 +221,10 @@ final class AirForm extends HBox {
     private void useAir() {
         boolean allRead = fields.values().stream().map(CheckedField::take).reduce(true, Boolean::logicalAnd);
         showResult();
-        Optional<String> missing = model.air().waitsFor();
+        Optional<String> missing = model.entry().waitsFor();
         if (allRead && missing.isEmpty()) {
             drafted = false;
-            model.useAir();
+            model.use();
         } else if (allRead) {
             waits.setText(missing.orElse(""));
         }
@@ -236,8 +236,8 @@ final class AirForm extends HBox {
     }
 
     private void showForms() {
-        AirEntry air = model.air();
-        Figures figures = model.model().look().figures();
+        AirEntry air = model.entry();
+        Figures figures = model.figures();
         pressure.show(Optional.of(air.pressureForm()));
         boolean report = air.pressureForm() == PressureForm.METAR;
         Choice<MoistureForm> forms = report ? moistureOfReport : moisture;
@@ -269,11 +269,11 @@ final class AirForm extends HBox {
     }
 
     private void showResult() {
-        AirEntry air = model.air();
+        AirEntry air = model.entry();
         factor.setText("factor " + model.factorWords());
         wayOut.show(air.lookalike(), of(Part.PRESSURE, fields).isRefused());
         of(Part.TEMPERATURE, beside).setText(air.report().map(AirForm::ofReport).orElse("at the intake"));
-        effect.show(model.airEffect());
+        effect.show(model.effect());
         for (Part part : Part.values()) {
             of(part, beside).setVisible(!of(part, fields).isRefused());
             of(part, beside).setManaged(!of(part, fields).isRefused());
@@ -293,18 +293,17 @@ final class AirForm extends HBox {
     void show() {
         boolean typing = fields.values().stream().anyMatch(field -> field.isRefused() || field.isChanged());
         if (!typing && !drafted) {
-            model.latestAir().ifPresent(this::show);
+            model.latest().ifPresent(this::show);
         }
         showForms();
-        age.setText(model.airAge());
-        later.setVisible(model.anyPull());
+        age.setText(model.age());
         showResult();
     }
 
     private void show(AirReading reading) {
         AirTexts texts = AirTexts.of(reading.air());
-        model.air().choose(texts.pressure());
-        model.air().choose(texts.moisture());
+        model.entry().choose(texts.pressure());
+        model.entry().choose(texts.moisture());
         put(Part.ELEVATION, texts);
         put(Part.PRESSURE, texts);
         put(Part.TEMPERATURE, texts);
@@ -315,7 +314,7 @@ final class AirForm extends HBox {
     /** What was kept may be refused today, if the garage was since said to lie at another height. */
     private void put(Part part, AirTexts texts) {
         CheckedField<String> field = of(part, fields);
-        model.air().forget(part);
+        model.entry().forget(part);
         field.show("");
         field.field().setText(texts.fields().getOrDefault(part, ""));
         field.take();

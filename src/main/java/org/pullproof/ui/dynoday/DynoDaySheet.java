@@ -2,6 +2,7 @@ package org.pullproof.ui.dynoday;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -38,8 +39,8 @@ public final class DynoDaySheet implements Sheet {
         Cautions care = new Cautions();
         care.show(cautions);
         this.beforeAPull = new VBox(2, Labels.whole("Before a pull", "section"), care);
-        this.form = new AirForm(model);
-        this.card = new AirCard(model);
+        this.form = new AirForm(model.air());
+        this.card = new AirCard(model.air());
         this.stated = new StatedPanel(model);
         this.drop = new DropPanel(model, chooser);
         this.pulls = new PullsPanel(model);
@@ -48,7 +49,7 @@ public final class DynoDaySheet implements Sheet {
         chart.getStyleClass().add("power-chart");
         model.model().appraisalProperty().addListener((of, before, after) -> show());
         model.chosenProperty().addListener((of, before, after) -> showChart());
-        model.typingAirProperty().addListener((of, before, typing) -> typingAir(typing));
+        model.air().typingProperty().addListener((of, before, typing) -> typingAir(typing));
         arrange();
         show();
     }
@@ -62,7 +63,8 @@ public final class DynoDaySheet implements Sheet {
 
     /** Before the first pull the two things to do stand on top; after it the chart takes the room, or the air being typed. */
     private void arrange() {
-        Face wanted = !model.anyPull() ? Face.EMPTY : model.typingAirProperty().get() ? Face.AIR : Face.FILLED;
+        Face wanted =
+                !model.anyPull() ? Face.EMPTY : model.air().typingProperty().get() ? Face.AIR : Face.FILLED;
         if (Optional.of(wanted).equals(face)) {
             return;
         }
@@ -113,7 +115,8 @@ public final class DynoDaySheet implements Sheet {
         arrange();
         card.show();
         if (typing) {
-            form.focus(AirEntry.Part.PRESSURE);
+            // The letter of the key that opened the form has still to be typed; it must not land in the field.
+            Platform.runLater(() -> form.focus(AirEntry.Part.PRESSURE));
         }
     }
 
@@ -159,7 +162,7 @@ public final class DynoDaySheet implements Sheet {
             pulls.takeOut();
             key.consume();
         } else if (key.getCode() == KeyCode.A && filled) {
-            model.readAir();
+            model.air().read();
             key.consume();
         }
     }

@@ -1,24 +1,17 @@
 package org.pullproof.ui.dynoday;
 
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Duration;
-import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import javafx.beans.property.BooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.pullproof.advice.Appraisal;
-import org.pullproof.car.Fact;
 import org.pullproof.drawing.LineStyle;
 import org.pullproof.drawing.PowerChart;
 import org.pullproof.dyno.PullFindings;
@@ -27,32 +20,16 @@ import org.pullproof.engine.Setup;
 import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
 import org.pullproof.ui.shell.SessionViewModel;
-import org.pullproof.units.Dimension;
 import org.pullproof.units.Figures;
-import org.pullproof.units.Quantity;
 import org.pullproof.units.Shown;
-import org.pullproof.weather.AirCheck;
-import org.pullproof.weather.AirReading;
-import org.pullproof.weather.Correction;
-import org.pullproof.weather.Factor;
 
-/** State and decisions of the sheet Dyno day: the air, pull files, the pulls, the setup looked at. */
+/** State and decisions of the sheet Dyno day: pull files, the pulls, the setup looked at. */
 public final class DynoDayViewModel {
     private static final DateTimeFormatter CLOCK_TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final DateTimeFormatter DAY_TIME = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ROOT);
-
-    /** Air older than this is read again (common practice, no source). */
-    private static final Duration FRESH = Duration.ofMinutes(20);
-
-    /** Hp or kW, to show a factor with before there is a pull. */
-    private static final double ROUND_POWER = 100;
 
     private final SessionViewModel model;
     private final DynoActs acts;
-    private final Clock clock;
-    private final Correction correction;
-    private final AirEntry air;
-    private final BooleanProperty typingAir = new SimpleBooleanProperty(false);
+    private final AirViewModel air;
     private final StringProperty setup = new SimpleStringProperty("");
     private final StringProperty chosen = new SimpleStringProperty("");
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
@@ -76,12 +53,10 @@ public final class DynoDayViewModel {
         }
     }
 
-    public DynoDayViewModel(SessionViewModel model, DynoActs acts, Correction correction, AirCheck check, Clock clock) {
+    public DynoDayViewModel(SessionViewModel model, DynoActs acts, AirViewModel air) {
         this.model = model;
         this.acts = acts;
-        this.clock = clock;
-        this.correction = correction;
-        this.air = new AirEntry(check, this::garageElevation);
+        this.air = air;
         followPresent(model.session());
         model.appraisalProperty().addListener((of, before, after) -> {
             if (!before.session().presentSetup().equals(after.session().presentSetup())) {
@@ -104,12 +79,8 @@ public final class DynoDayViewModel {
         return model.appraisal();
     }
 
-    /** How high the garage lies, if told. */
-    public Optional<Quantity> garageElevation() {
-        return model.session().car().told(Fact.ELEVATION).map(text -> Quantity.parse(text, Dimension.LENGTH));
-    }
-
-    public AirEntry air() {
+    /** The air, as it is typed and as it was read last. */
+    public AirViewModel air() {
         return air;
     }
 
@@ -240,50 +211,6 @@ public final class DynoDayViewModel {
         model.act(acts.include(pull.pull()));
     }
 
-    /** Whether the air is being typed, with the whole sheet for it. */
-    public ReadOnlyBooleanProperty typingAirProperty() {
-        return typingAir;
-    }
-
-    /** Opens the form of the air. */
-    public void readAir() {
-        typingAir.set(true);
-    }
-
-    /** Leaves the form; what is typed in it stays. */
-    public void leaveAir() {
-        typingAir.set(false);
-    }
-
-    /**
-     * Keeps the air typed as read now.
-     *
-     * @throws IllegalArgumentException with a sentence if a part is missing or there is no such air
-     */
-    public void useAir() {
-        AirReading reading = air.reading(clock);
-        typingAir.set(false);
-        model.act(acts.recordAir(reading));
-    }
-
-    /** What the air being typed would do to the figures: to the last pull that counts, else to a round power. */
-    AirEffect airEffect() {
-        return AirEffect.of(
-                air,
-                correction,
-                model.session().standard(),
-                lastPeakWatt().orElse(figures().unit(Shown.POWER).toSi(ROUND_POWER)),
-                model.session().profile().charged(),
-                figures());
-    }
-
-    private Optional<Double> lastPeakWatt() {
-        return appraisal().dyno().pulls().stream()
-                .filter(pull -> !pull.excluded())
-                .reduce((first, last) -> last)
-                .map(pull -> pull.peakMeasuredKw() * 1e3);
-    }
-
     /** What a figure of another sheet amounts to, if one was told. */
     public Optional<StatedFinding> stated() {
         return appraisal().dyno().stated();
@@ -292,51 +219,6 @@ public final class DynoDayViewModel {
     /** Tells a figure of another sheet, in its words; empty forgets it. */
     public void tellStated(String words) {
         model.act(acts.tellStated(words));
-    }
-
-    /** The last reading of the air, if there is one. */
-    public Optional<AirReading> latestAir() {
-        return appraisal().dyno().latestAir();
-    }
-
-    /** The factor of what is typed, in words: "1.033 ± 0.003 SAE J1349, in range"; a dash until all of it stands. */
-    public String factorWords() {
-        return air.air()
-                .map(typed -> words(correction.factor(model.session().standard(), typed)))
-                .orElse("–");
-    }
-
-    /** The factor of the last reading, in the same words. */
-    public String latestFactorWords() {
-        return appraisal().dyno().latestFactor().map(DynoDayViewModel::words).orElse("–");
-    }
-
-    private static String words(Factor factor) {
-        return Figures.number(factor.value(), 4) + " ± " + Figures.number(factor.uncertainty(), 4) + " "
-                + factor.standard().words() + (factor.withinRange() ? ", in range" : ", outside the standard's range");
-    }
-
-    /** When the last reading was made: "typed 13:40, 22 min ago". */
-    public String airAge() {
-        return latestAir().map(AirReading::time).map(this::age).orElse("not read yet");
-    }
-
-    private String age(LocalDateTime time) {
-        Duration old = Duration.between(time, LocalDateTime.now(clock));
-        boolean today = time.toLocalDate().equals(LocalDateTime.now(clock).toLocalDate());
-        return today && !old.isNegative()
-                ? "typed " + time.format(CLOCK_TIME) + ", " + old.toMinutes() + Figures.NO_BREAK_SPACE + "min ago"
-                : "typed " + time.format(DAY_TIME);
-    }
-
-    /** Whether the last reading is of today and too old to pull with. */
-    public boolean airIsOld() {
-        return latestAir()
-                .map(AirReading::time)
-                .filter(time ->
-                        time.toLocalDate().equals(LocalDateTime.now(clock).toLocalDate()))
-                .map(time -> Duration.between(time, LocalDateTime.now(clock)).compareTo(FRESH) > 0)
-                .orElse(false);
     }
 
     /** The pulls as a table, to be copied. */

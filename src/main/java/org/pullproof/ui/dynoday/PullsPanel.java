@@ -2,6 +2,7 @@ package org.pullproof.ui.dynoday;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -100,7 +101,8 @@ final class PullsPanel extends VBox {
             } else {
                 reason.show("");
                 remarks.getChildren().setAll(Labels.whole("Why does " + row.name() + " not count?", "caption"), reason);
-                reason.field().requestFocus();
+                // Later, or the X that asked is typed into the field.
+                Platform.runLater(reason.field()::requestFocus);
             }
         });
     }

@@ -17,7 +17,7 @@ final class StatedPanel extends VBox {
         this.model = model;
         getStyleClass().add("stated-panel");
         field.field().setId("stated-figure");
-        field.field().setPromptText("248hp sae-j607 wheels 98.2kPa 30C 40%; whose sheet");
+        field.field().setPromptText("248hp sae-j607 wheels; whose sheet");
         field.onTaken(stated -> model.tellStated(stated.text()));
         field.onForgotten(() -> model.tellStated(""));
         show();
@@ -36,7 +36,7 @@ final class StatedPanel extends VBox {
                         },
                         () -> getChildren()
                                 .add(Labels.wrapped(
-                                        "As far as the sheet says it: power, standard, wheels or crank, the air.",
+                                        "As far as the sheet says it: power, standard, wheels or crank, its air (98.2kPa 30C 40%).",
                                         "caption")));
     }
 }

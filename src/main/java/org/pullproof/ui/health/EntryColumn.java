@@ -29,12 +29,13 @@ public enum EntryColumn {
     GAUGE_STEP("gaugeStep", "Step of the gauge"),
     OIL("oil", "Oil"),
     WHO("who", "Read by"),
+    CLOSED("closed", "Hose closed"),
     ROUND("round", "Round"),
     NOTE("note", "Note");
 
     private static final List<EntryColumn> COMPRESSION =
             List.of(VALUE, FIRST, STROKES, THROTTLE, PLUGS, ENGINE, CRANKING_VOLTS, GAUGE, ROUND, NOTE);
-    private static final List<EntryColumn> LEAKDOWN = List.of(VALUE, SUPPLY, ORIFICE, ROUND, NOTE, AIR, ENGINE);
+    private static final List<EntryColumn> LEAKDOWN = List.of(VALUE, SUPPLY, ORIFICE, ROUND, NOTE, AIR, CLOSED, ENGINE);
     private static final List<EntryColumn> BALANCE = List.of(VALUE, ENGINE, ROUND, NOTE);
     private static final List<EntryColumn> FURTHER = List.of(VALUE, NOTE);
 
@@ -97,7 +98,7 @@ public enum EntryColumn {
     public Optional<Unit> unit(TestKind test, UnitSystem system) {
         return switch (this) {
             case VALUE -> valueUnit(test, system);
-            case FIRST, SUPPLY -> Optional.of(Shown.COMPRESSION.unit(system));
+            case FIRST, SUPPLY, CLOSED -> Optional.of(Shown.COMPRESSION.unit(system));
             case ORIFICE -> Optional.of(Shown.GAP.unit(system));
             case CRANKING_VOLTS -> Optional.of(Unit.VOLT);
             case CRANKING_RPM -> Optional.of(Unit.RPM);
@@ -114,7 +115,7 @@ public enum EntryColumn {
             case COMPRESSION_DRY, COMPRESSION_WET, RUNNING_COMPRESSION -> Optional.of(Shown.COMPRESSION.unit(system));
             case OIL_PRESSURE -> Optional.of(Shown.OIL_PRESSURE.unit(system));
             case VACUUM -> Optional.of(Shown.VACUUM.unit(system));
-            case LEAKDOWN, STARTER_CURRENT, MISFIRES -> Optional.of(Unit.PERCENT);
+            case LEAKDOWN, STARTER_CURRENT, MISFIRES, TRIMS -> Optional.of(Unit.PERCENT);
             case CHARGING -> Optional.of(Unit.VOLT);
             case CHAIN_SLACK -> Optional.of(Unit.DEGREE);
             case LASH -> Optional.of(Shown.LASH.unit(system));

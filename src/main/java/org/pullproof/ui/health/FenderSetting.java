@@ -179,6 +179,7 @@ public final class FenderSetting {
             case OIL -> told + " of oil";
             case SUPPLY -> "supply " + told;
             case ORIFICE -> "restrictor " + told;
+            case CLOSED -> told + " with the hose closed";
             case WHO -> "read by " + text;
             case NOTE -> text;
             case CRANKING_VOLTS, CRANKING_RPM -> told;

@@ -1,9 +1,7 @@
 package org.pullproof.ui.health;
 
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
@@ -36,13 +34,12 @@ public final class FenderViewModel {
     }
 
     private final SessionViewModel session;
-    private final ReadingRules rules;
-    private final OddReading odd;
     private final Supplier<LocalDate> today;
     private final FenderCautions cautions;
     private final FenderReadings readings;
     private final FenderSetting setting;
     private final FenderCourse course;
+    private final FenderKeeping keeping;
     private final ReadOnlyObjectWrapper<Phase> phase = new ReadOnlyObjectWrapper<>(Phase.CLOSED);
     private final ReadOnlyObjectWrapper<FenderScreen> screen;
 
@@ -53,24 +50,24 @@ public final class FenderViewModel {
     private boolean marked;
 
     /**
+     * @param odd tells by the session's limits whether a reading just taken is odd
      * @param today the day it is where the program runs
      */
     public FenderViewModel(
             SessionViewModel session,
             ReadingRules rules,
             HealthActs acts,
-            OddReading odd,
+            Supplier<OddReading> odd,
             FenderCautions cautions,
             Supplier<LocalDate> today) {
         this.session = session;
-        this.rules = rules;
-        this.odd = odd;
         this.cautions = cautions;
         this.today = today;
         this.readings = new FenderReadings(session, acts);
         this.setting =
                 new FenderSetting(this::engine, () -> session.look().figures().system(), rules);
         this.course = new FenderCourse(this::engine, setting, readings);
+        this.keeping = new FenderKeeping(rules, odd, setting, course, readings);
         setting.begin(TestKind.COMPRESSION_DRY, readings.all(), today.get());
         this.screen = new ReadOnlyObjectWrapper<>(words().screen());
         readings.listen(this::onDisk, this::refuse);
@@ -205,7 +202,7 @@ public final class FenderViewModel {
         } else if (entry.text().isEmpty()) {
             mark("Nothing is typed yet; S goes on without a reading.");
         } else if (keep()) {
-            Optional<String> doubt = doubt();
+            Optional<String> doubt = keeping.doubt(entry.wet());
             if (setting.test() == TestKind.LEAKDOWN) {
                 listen();
                 doubt.ifPresent(this::mark);
@@ -236,51 +233,16 @@ public final class FenderViewModel {
         }
     }
 
-    /** Keeps what is typed, in the place of a reading that is corrected; returns whether it is kept. */
+    /** Keeps what is typed; returns whether it is kept. */
     private boolean keep() {
         try {
-            Reading reading = rules.read(cells());
-            Optional<Reading> mistyped = entry.repeats() ? Optional.empty() : kept();
-            mistyped.ifPresentOrElse(before -> readings.correct(before, reading), () -> readings.keep(reading));
-            boolean kept = readings.all().contains(reading);
-            if (kept) {
-                entry = FenderEntry.of(reading, entry.wet(), setting.unit());
-            }
-            return kept;
+            Optional<FenderEntry> kept = keeping.keep(entry);
+            kept.ifPresent(next -> entry = next);
+            return kept.isPresent();
         } catch (IllegalArgumentException unreadable) {
             refuse(String.valueOf(unreadable.getMessage()));
             return false;
         }
-    }
-
-    private Map<String, String> cells() {
-        Map<String, String> cells = new LinkedHashMap<>();
-        cells.put("test", kind().key());
-        cells.put("cylinder", String.valueOf(course.cylinder()));
-        cells.put("value", setting.read(entry.text()));
-        entry.first().ifPresent(first -> cells.put("first", first));
-        if (setting.test() != TestKind.PLUG) {
-            cells.put("round", String.valueOf(round()));
-        }
-        cells.putAll(setting.cells(entry.wet()));
-        return cells;
-    }
-
-    private int round() {
-        return entry.repeats()
-                ? course.furtherRound(kind())
-                : kept().map(FenderCourse::round).orElse(course.stop().round());
-    }
-
-    /** What is odd about the reading just kept. */
-    private Optional<String> doubt() {
-        List<Reading> run = course.run().readings();
-        return run.stream()
-                .filter(reading ->
-                        reading.cylinder().equals(OptionalInt.of(course.cylinder())) && reading.test() == kind())
-                .reduce((one, next) -> next)
-                .flatMap(just ->
-                        odd.of(just, run.stream().filter(other -> other != just).toList()));
     }
 
     private void again() {
@@ -303,7 +265,7 @@ public final class FenderViewModel {
         if (setting.test() == TestKind.COMPRESSION_DRY) {
             boolean wet = !entry.wet();
             boolean untouched = entry.kept() || entry.text().isEmpty();
-            entry = untouched ? keptOrEmpty(wet) : entry.otherWet();
+            entry = untouched ? keeping.keptOrEmpty(wet) : entry.otherWet();
             say(
                     entry.wet()
                             ? Optional.of(new Sentence(
@@ -362,7 +324,7 @@ public final class FenderViewModel {
 
     private void arrive() {
         if (phase.get() == Phase.READING) {
-            entry = keptOrEmpty(setting.test() == TestKind.COMPRESSION_WET);
+            entry = keeping.keptOrEmpty(setting.test() == TestKind.COMPRESSION_WET);
             say(words().onArrival(), false);
         } else {
             entry = FenderEntry.empty(false);
@@ -371,12 +333,6 @@ public final class FenderViewModel {
                     false);
         }
         show();
-    }
-
-    private FenderEntry keptOrEmpty(boolean wet) {
-        return course.kept(course.stop(), kind(wet))
-                .map(reading -> FenderEntry.of(reading, wet, setting.unit()))
-                .orElseGet(() -> FenderEntry.empty(wet));
     }
 
     /** Takes the last edit back. */
@@ -417,16 +373,12 @@ public final class FenderViewModel {
         return course;
     }
 
-    private TestKind kind() {
-        return kind(entry.wet());
-    }
-
     TestKind kind(boolean wet) {
-        return wet ? TestKind.COMPRESSION_WET : setting.test();
+        return keeping.kind(wet);
     }
 
     private Optional<Reading> kept() {
-        return course.kept(course.stop(), kind());
+        return keeping.kept(entry.wet());
     }
 
     FenderEntry entry() {
@@ -446,7 +398,7 @@ public final class FenderViewModel {
     }
 
     String inHand() {
-        return cautions.inHand().apply(kind());
+        return cautions.inHand().apply(kind(entry.wet()));
     }
 
     private FenderWords words() {

@@ -72,6 +72,7 @@ final class ReadingAsTyped {
         made.gauge().ifPresent(gauge -> words.add("gauge " + gauge));
         made.gaugeStep().ifPresent(step -> words.add("steps of " + shown(step)));
         made.oil().ifPresent(oil -> words.add(shown(oil) + " of oil"));
+        made.closed().ifPresent(shown -> words.add(shown(shown) + " with the hose closed"));
         made.who().ifPresent(who -> words.add("read by " + who));
         round(reading).ifPresent(words::add);
         if (!reading.note().isBlank()) {

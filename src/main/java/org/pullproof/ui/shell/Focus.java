@@ -6,7 +6,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 
 /** Moves the keyboard from one part of the window to another. */
-final class Focus {
+public final class Focus {
     private Focus() {}
 
     /** Gives the keyboard to the first control in a part; returns whether there was one. */
@@ -32,7 +32,8 @@ final class Focus {
                 .findFirst();
     }
 
-    static boolean isIn(Node part) {
+    /** Whether the keyboard is in a part. */
+    public static boolean isIn(Node part) {
         Scene scene = part.getScene();
         Node owner = scene == null ? null : scene.getFocusOwner();
         while (owner != null && owner != part) {

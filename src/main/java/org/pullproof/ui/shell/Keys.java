@@ -28,6 +28,7 @@ public final class Keys {
         this.model = model;
         acts.put(control(KeyCode.ENTER), view::doNextStep);
         acts.put(control(KeyCode.P), report);
+        acts.put(control(KeyCode.J), view::openValues);
         acts.put(new KeyCodeCombination(KeyCode.F6), view::rotateFocus);
         Iterator<KeyCode> digit = DIGITS.iterator();
         for (Stage stage : Stage.values()) {

@@ -4,6 +4,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
@@ -26,17 +28,21 @@ public final class MainView extends StackPane {
     private final BorderPane frame = new BorderPane();
     private final Rail rail;
     private final NextStepPane next;
+    private final Function<Runnable, Node> values;
+    private Optional<Node> valuesPage = Optional.empty();
+    private boolean valuesOpen;
 
     /**
      * @param sheets one for each stage
-     * @param report what the report button does
+     * @param acts what is offered on every sheet
      */
-    public MainView(SessionViewModel model, List<Sheet> sheets, Runnable report) {
+    public MainView(SessionViewModel model, List<Sheet> sheets, ShellActs acts) {
         this.model = model;
         sheets.forEach(sheet -> this.sheets.put(sheet.stage(), sheet));
         this.rail = new Rail(model);
+        this.values = acts.values();
         this.next = new NextStepPane(model, this::doNextStep);
-        frame.setTop(new TopBar(model, report));
+        frame.setTop(new TopBar(model, acts.report(), this::openValues));
         frame.setLeft(rail);
         frame.setCenter(sheetFrame());
         frame.setRight(next);
@@ -91,17 +97,36 @@ public final class MainView extends StackPane {
         showAnswer();
         boolean whole = isCovered();
         frame.setVisible(!whole);
-        if (sheet().page().getValue() instanceof SheetPage.Whole page) {
-            getChildren().setAll(frame, page.node());
-            page.node().requestFocus();
-        } else {
-            getChildren().setAll(frame);
+        getChildren().setAll(frame);
+        wholePage().ifPresent(page -> {
+            getChildren().add(page);
+            page.requestFocus();
+        });
+    }
+
+    private Optional<Node> wholePage() {
+        if (valuesOpen) {
+            return valuesPage;
         }
+        return sheet().page().getValue() instanceof SheetPage.Whole page ? Optional.of(page.node()) : Optional.empty();
+    }
+
+    /** Opens the page of the values that the program judges by, over everything else. */
+    void openValues() {
+        valuesPage = valuesPage.or(() -> Optional.of(values.apply(this::closeValues)));
+        valuesOpen = true;
+        showPage();
+    }
+
+    private void closeValues() {
+        valuesOpen = false;
+        showPage();
+        focusSheet();
     }
 
     /** Whether a page of the whole window has the keyboard to itself. */
     boolean isCovered() {
-        return sheet().page().getValue() instanceof SheetPage.Whole;
+        return wholePage().isPresent();
     }
 
     private static Sentence answer(Appraisal appraisal, Stage stage) {

@@ -1,5 +1,6 @@
 package org.pullproof.ui.shell;
 
+import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +20,7 @@ import org.pullproof.units.Figures;
 
 /** The one thing to do now: why, what it settles, what it takes, its cautions, and the evidence so far. */
 final class NextStepPane extends StackPane {
-    private static final int MOST_EVIDENCE = 3;
+    private static final int MOST_EVIDENCE = 2;
 
     private final VBox body = new VBox();
     private final Runnable go;
@@ -117,9 +118,16 @@ final class NextStepPane extends StackPane {
             words.add(appraisal.dyno().answer().plain());
         }
         if (!appraisal.changes().changes().isEmpty()) {
-            words.add(appraisal.changes().answer().plain());
+            words.add(firstSentence(appraisal.changes().answer().plain()));
         }
         return words.isEmpty() ? List.of("None. Nothing has been measured on this car.") : words;
+    }
+
+    /** The rest of a long answer stands on its own sheet. */
+    static String firstSentence(String answer) {
+        BreakIterator sentences = BreakIterator.getSentenceInstance(Locale.ENGLISH);
+        sentences.setText(answer);
+        return answer.substring(0, sentences.next()).strip();
     }
 
     private static Label styled(String words, String styleClass) {

@@ -26,7 +26,7 @@ final class TopBar extends HBox {
     private final Button undo = Actions.plain("Undo", "");
     private final Button redo = Actions.plain("Redo", "");
 
-    TopBar(SessionViewModel model, Runnable report) {
+    TopBar(SessionViewModel model, Runnable report, Runnable values) {
         getStyleClass().add("top");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
@@ -38,7 +38,7 @@ final class TopBar extends HBox {
                         switchCell("Units", units, model.look()::otherUnits),
                         switchCell("Light", light, model.look()::otherLight),
                         space,
-                        actions(model, report));
+                        actions(model, report, values));
         model.appraisalProperty().addListener((of, before, after) -> show(after));
         model.look().nightProperty().addListener((of, before, night) -> showLight(night));
         show(model.appraisal());
@@ -79,7 +79,7 @@ final class TopBar extends HBox {
         return cell;
     }
 
-    private Node actions(SessionViewModel model, Runnable report) {
+    private Node actions(SessionViewModel model, Runnable report, Runnable values) {
         undo.setOnAction(pressed -> model.undo());
         redo.setOnAction(pressed -> model.redo());
         model.undoNameProperty().addListener((of, before, name) -> name(undo, "Undo", "nothing to undo", name));
@@ -88,7 +88,11 @@ final class TopBar extends HBox {
         name(redo, "Redo", "nothing to redo", model.redoNameProperty().get());
         Button print = Actions.plain("Report", "Ctrl P");
         print.setOnAction(pressed -> report.run());
-        HBox actions = new HBox(undo, redo, print);
+        Button judged = Actions.plain("Values", "Ctrl J");
+        judged.setId("open-values");
+        judged.setTooltip(new Tooltip("What the program judges by"));
+        judged.setOnAction(pressed -> values.run());
+        HBox actions = new HBox(undo, redo, judged, print);
         actions.getStyleClass().add("top-actions");
         return actions;
     }

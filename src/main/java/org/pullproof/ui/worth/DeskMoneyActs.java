@@ -1,22 +1,28 @@
 package org.pullproof.ui.worth;
 
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.pullproof.app.EditJudgement;
 import org.pullproof.app.RecordMoney;
 import org.pullproof.app.SetFacts;
 import org.pullproof.car.Fact;
+import org.pullproof.files.TradeConstants;
 import org.pullproof.ui.shell.Act;
 import org.pullproof.worth.Option;
 import org.pullproof.worth.Spending;
-import org.pullproof.worth.trade.Judgement;
+import org.pullproof.worth.trade.JudgedNumber;
 
 /** Books money on the disk. */
 public final class DeskMoneyActs implements MoneyActs {
     private final RecordMoney money;
     private final SetFacts facts;
+    private final EditJudgement judgement;
 
-    public DeskMoneyActs(RecordMoney money, SetFacts facts) {
+    public DeskMoneyActs(RecordMoney money, SetFacts facts, EditJudgement judgement) {
         this.money = money;
         this.facts = facts;
+        this.judgement = judgement;
     }
 
     @Override
@@ -50,17 +56,25 @@ public final class DeskMoneyActs implements MoneyActs {
     }
 
     @Override
-    public Act judge(Judgement number, double value) {
-        return open -> money.judge(open, number, value);
+    public Act judge(JudgedNumber number, double value) {
+        return open -> judgement.edit(open, Map.of(name(number), Optional.of(value)));
     }
 
     @Override
-    public Act reset(Judgement number) {
-        return open -> money.reset(open, number);
+    public Act reset(JudgedNumber number) {
+        return open -> judgement.edit(open, Map.of(name(number), Optional.empty()));
     }
 
     @Override
     public Act resetAll() {
-        return money::resetAll;
+        return open -> judgement.edit(
+                open,
+                open.session().judgement().edited().keySet().stream()
+                        .filter(name -> name.startsWith(TradeConstants.MONEY))
+                        .collect(Collectors.toMap(name -> name, name -> Optional.empty())));
+    }
+
+    private static String name(JudgedNumber number) {
+        return TradeConstants.MONEY + number.key();
     }
 }

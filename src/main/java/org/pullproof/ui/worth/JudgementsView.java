@@ -14,7 +14,7 @@ import org.pullproof.ui.parts.Actions;
 import org.pullproof.ui.parts.CheckedField;
 import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.Shown;
-import org.pullproof.worth.trade.Judgement;
+import org.pullproof.worth.trade.JudgedNumber;
 
 /** The numbers behind the answer that nobody measured: found by words, each edited in place and put back. */
 final class JudgementsView extends VBox {
@@ -50,9 +50,9 @@ final class JudgementsView extends VBox {
     }
 
     void show() {
-        List<Judgement> all = model.judgements();
+        List<JudgedNumber> all = model.judgements();
         String wanted = search.getText().strip().toLowerCase(Locale.ROOT);
-        List<Judgement> found = all.stream()
+        List<JudgedNumber> found = all.stream()
                 .filter(one -> wanted.isEmpty()
                         ? one.own()
                         : (one.words() + " " + one.key())
@@ -61,7 +61,7 @@ final class JudgementsView extends VBox {
                 .toList();
         list.getChildren().setAll(found.stream().limit(MOST).map(this::row).toList());
         more.setText(words(wanted, all.size(), found.size()));
-        Shown.only(resetAll, all.stream().anyMatch(Judgement::own));
+        Shown.only(resetAll, all.stream().anyMatch(JudgedNumber::own));
     }
 
     private static String words(String wanted, int all, int found) {
@@ -73,7 +73,7 @@ final class JudgementsView extends VBox {
         return found > MOST ? MOST + " of " + found + " are shown; another word narrows it." : found + " found.";
     }
 
-    private Node row(Judgement number) {
+    private Node row(JudgedNumber number) {
         CheckedField<Double> field = new CheckedField<>(number.words(), JudgementsView::read);
         field.field().setId("judgement-" + number.key().replace('.', '-'));
         field.field().setPrefColumnCount(6);
@@ -94,7 +94,7 @@ final class JudgementsView extends VBox {
         return line;
     }
 
-    private static Label unit(Judgement number) {
+    private static Label unit(JudgedNumber number) {
         Label unit = Labels.whole(number.unit() + (number.own() ? ", yours" : ""), "caption");
         unit.setPrefWidth(92);
         return unit;

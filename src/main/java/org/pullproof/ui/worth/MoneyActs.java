@@ -4,7 +4,7 @@ import org.pullproof.car.Fact;
 import org.pullproof.ui.shell.Act;
 import org.pullproof.worth.Option;
 import org.pullproof.worth.Spending;
-import org.pullproof.worth.trade.Judgement;
+import org.pullproof.worth.trade.JudgedNumber;
 
 /** What the sheet Worth it does to the session. */
 public interface MoneyActs {
@@ -37,10 +37,10 @@ public interface MoneyActs {
     Act tell(Fact fact, String text);
 
     /** Puts a number of the owner in the place of a usual one. */
-    Act judge(Judgement number, double value);
+    Act judge(JudgedNumber number, double value);
 
     /** Puts the usual number back. */
-    Act reset(Judgement number);
+    Act reset(JudgedNumber number);
 
     /** Puts every usual number back. */
     Act resetAll();

@@ -33,7 +33,7 @@ import org.pullproof.worth.decision.answer.Answer;
 import org.pullproof.worth.decision.answer.OptionAnswer;
 import org.pullproof.worth.decision.words.DecisionWords;
 import org.pullproof.worth.decision.words.Part;
-import org.pullproof.worth.trade.Judgement;
+import org.pullproof.worth.trade.JudgedNumber;
 
 /** State and decisions of the sheet Worth it: options, what is spent, what changes have cost. */
 public final class WorthViewModel {
@@ -156,15 +156,15 @@ public final class WorthViewModel {
     }
 
     /** Every number behind the answer. */
-    public List<Judgement> judgements() {
-        return findings().weighing().catalogue().judgements().all();
+    public List<JudgedNumber> judgements() {
+        return findings().weighing().catalogue().numbers().all();
     }
 
-    public void judge(Judgement number, double value) {
+    public void judge(JudgedNumber number, double value) {
         model.act(acts.judge(number, value));
     }
 
-    public void reset(Judgement number) {
+    public void reset(JudgedNumber number) {
         model.act(acts.reset(number));
     }
 
@@ -229,7 +229,7 @@ public final class WorthViewModel {
     }
 
     private String usual(String key) {
-        return Figures.money(number(key) * number("money.dollar"), findings().currency());
+        return Figures.money(number(key) * number("rate.dollar"), findings().currency());
     }
 
     /** What is spent, in one line. */

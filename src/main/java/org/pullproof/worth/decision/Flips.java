@@ -28,8 +28,12 @@ final class Flips {
         double now = answer.scenario().value(input);
         Inputs.Range range = Inputs.range(input, now);
         List<Flip> flips = new ArrayList<>();
-        towards(range.low(), input).ifPresent(flips::add);
-        towards(range.high(), input).ifPresent(flips::add);
+        if (range.low() < now) {
+            towards(range.low(), input).ifPresent(flips::add);
+        }
+        if (range.high() > now) {
+            towards(range.high(), input).ifPresent(flips::add);
+        }
         return flips;
     }
 
@@ -38,7 +42,7 @@ final class Flips {
         double now = base.scenario().value(input);
         int best = base.best().option();
         double inside = now;
-        for (int k = 1; k <= STEPS && end != now; k++) {
+        for (int k = 1; k <= STEPS; k++) {
             double outside = now + (end - now) * k * k / (STEPS * STEPS);
             if (best(base, input, outside) != best) {
                 return Optional.of(between(base, input, inside, outside, best));

@@ -9,7 +9,7 @@ import org.pullproof.worth.trade.Catalogue;
 /** What the method assumes, from the numbers of the catalogue. */
 record Assumed(Catalogue catalogue) {
     Assumptions assumptions() {
-        double dollar = catalogue.number("money.dollar");
+        double dollar = catalogue.number("rate.dollar");
         return new Assumptions(
                 catalogue.number("car.resale-share"),
                 catalogue.number("car.sale-friction"),

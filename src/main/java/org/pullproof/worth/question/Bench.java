@@ -10,7 +10,7 @@ import org.pullproof.worth.decision.problem.Gain;
 import org.pullproof.worth.decision.problem.Normal;
 import org.pullproof.worth.decision.problem.Quote;
 import org.pullproof.worth.trade.Catalogue;
-import org.pullproof.worth.trade.Judgement;
+import org.pullproof.worth.trade.JudgedNumber;
 import org.pullproof.worth.trade.Work;
 
 /** One engine as works are done on it: which of them fit, what they cost, gain and cure here. */
@@ -44,7 +44,7 @@ final class Bench {
         this.gains = gains;
         this.done = done.stream().map(Bench::plain).collect(Collectors.toUnmodifiableSet());
         this.owned = owned;
-        this.dollar = catalogue.number("money.dollar");
+        this.dollar = catalogue.number("rate.dollar");
         this.suspectedHead = keys.heads().stream()
                 .reduce((a, b) -> chance(Set.of(b)) > chance(Set.of(a)) ? b : a)
                 .orElse(FaultKeys.HEAD);
@@ -123,9 +123,9 @@ final class Bench {
     /** 0 where the catalogue has no such number for a work: no hours, no weeks. */
     private double number(Work work, String what) {
         return catalogue
-                .judgements()
+                .numbers()
                 .find(work.number(what))
-                .map(Judgement::value)
+                .map(JudgedNumber::value)
                 .orElse(0.0);
     }
 

@@ -23,7 +23,7 @@ final class FaultTable {
     FaultTable(Catalogue catalogue, FaultKeys keys) {
         this.catalogue = catalogue;
         this.keys = keys;
-        this.dollar = catalogue.number("money.dollar");
+        this.dollar = catalogue.number("rate.dollar");
     }
 
     /**
@@ -74,7 +74,7 @@ final class FaultTable {
     private double sd(FaultRow row, int cylinders) {
         String common = cylinders <= FEW ? "gain.restores-sd.four" : "gain.restores-sd.more";
         return catalogue
-                .judgements()
+                .numbers()
                 .find(row.number("restores.sd"))
                 .map(own -> own.value())
                 .orElseGet(() -> catalogue.number(common));

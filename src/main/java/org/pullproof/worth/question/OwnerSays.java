@@ -62,7 +62,7 @@ record OwnerSays(Car car, Catalogue catalogue, String currency) {
     }
 
     private double dollars(String key) {
-        return catalogue.number("money.dollar") * catalogue.number(key);
+        return catalogue.number("rate.dollar") * catalogue.number(key);
     }
 
     /** What was told in the currency of the question; an amount in another is not converted. */

@@ -49,23 +49,21 @@ public final class Questioner {
         this.prices = prices;
     }
 
-    /** The catalogue with the numbers the owner has put in the place of the usual ones. */
-    public Catalogue catalogue(Known known) {
-        Map<String, Double> own = new HashMap<>(enteredForWorks(known));
-        own.putAll(known.book().judgements());
-        return usual.with(own);
+    /** Whether the owner has said what a US dollar counts as. */
+    public boolean rateTold() {
+        return usual.numbers().number("rate.dollar").own();
     }
 
-    /** Figures of an option entered under the name of a work take the place of the work's. */
-    private Map<String, Double> enteredForWorks(Known known) {
-        double dollar = known.book().judgements().getOrDefault("money.dollar", usual.number("money.dollar"));
+    /** The catalogue with what was entered under the name of a work in the place of the work's figures. */
+    public Catalogue catalogue(Known known) {
+        double dollar = usual.number("rate.dollar");
         Map<String, Double> own = new HashMap<>();
         for (Option option : entered(known)) {
             usual.works().values().stream()
                     .filter(work -> work.words().equalsIgnoreCase(option.name()))
                     .forEach(work -> own.putAll(figures(work, option, dollar)));
         }
-        return own;
+        return usual.with(own);
     }
 
     private Map<String, Double> figures(Work work, Option option, double dollar) {
@@ -73,7 +71,7 @@ public final class Questioner {
         figures.put(work.number("p10"), option.low().value() / dollar);
         figures.put(work.number("p50"), option.likely().value() / dollar);
         figures.put(work.number("p90"), option.high().value() / dollar);
-        if (usual.judgements().find(work.number("hours")).isPresent()) {
+        if (usual.numbers().find(work.number("hours")).isPresent()) {
             figures.put(work.number("hours"), option.hours());
         }
         if (work.gains()) {

@@ -157,7 +157,7 @@ final class TestList {
         return new MoneyTest(
                 name,
                 price.minutes(cylinders),
-                catalogue.number("money.dollar") * dollars,
+                catalogue.number("rate.dollar") * dollars,
                 damage(test),
                 results,
                 gate,
@@ -169,7 +169,7 @@ final class TestList {
         return test.access() == Access.PLUGS_OUT && !plugsWereOut
                 ? Optional.of(new Damage(
                         catalogue.number("damage.thread.chance"),
-                        catalogue.number("money.dollar") * catalogue.number("damage.thread.cost")))
+                        catalogue.number("rate.dollar") * catalogue.number("damage.thread.cost")))
                 : Optional.empty();
     }
 

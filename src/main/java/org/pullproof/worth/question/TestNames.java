@@ -69,6 +69,11 @@ final class TestNames {
             return "under 25 %";
         }
         int air = outcome / LEAK_ZONES;
-        return air == 0 ? "leaks, nothing heard" : "leaks to the " + List.copyOf(EnumSet.allOf(AirPlace.class)).get(air - 1).key();
+        return air == 0
+                ? "leaks, nothing heard"
+                : "leaks to the "
+                        + List.copyOf(EnumSet.allOf(AirPlace.class))
+                                .get(air - 1)
+                                .key();
     }
 }

@@ -8,7 +8,7 @@ import java.util.Map;
  * All that the trade brings along.
  *
  * @param currency of its money
- * @param judgements every number
+ * @param numbers every number
  * @param faults in the order they are told
  * @param works by key
  * @param parts shared parts of plans by name
@@ -16,7 +16,7 @@ import java.util.Map;
  */
 public record Catalogue(
         String currency,
-        Judgements judgements,
+        JudgedNumbers numbers,
         List<FaultRow> faults,
         Map<String, Work> works,
         Map<String, Branch> parts,
@@ -34,10 +34,22 @@ public record Catalogue(
      * @throws IllegalArgumentException if there is no number of such a key
      */
     public Catalogue with(Map<String, Double> own) {
-        Catalogue told = new Catalogue(currency, judgements.with(own), faults, works, parts, plans);
+        JudgedNumbers edited = numbers.with(own);
+        works.values().forEach(work -> requireOrder(work, edited));
+        Catalogue told = new Catalogue(currency, edited, faults, works, parts, plans);
         Map<String, Double> discounts = new LinkedHashMap<>();
         faults.forEach(fault -> discounts.put(fault.number("discount"), new CureCost(told).discount(fault)));
-        return new Catalogue(currency, told.judgements.withUsual(discounts), faults, works, parts, plans);
+        return new Catalogue(currency, told.numbers.withUsual(discounts), faults, works, parts, plans);
+    }
+
+    private static void requireOrder(Work work, JudgedNumbers numbers) {
+        double low = numbers.of(work.number("p10"));
+        double likely = numbers.of(work.number("p50"));
+        double high = numbers.of(work.number("p90"));
+        if (!(low <= likely && likely <= high)) {
+            throw new IllegalArgumentException(
+                    work.words() + ": costs go from low to high, were " + low + ", " + likely + ", " + high);
+        }
     }
 
     /**
@@ -64,6 +76,6 @@ public record Catalogue(
 
     /** A number by its key. */
     public double number(String key) {
-        return judgements.of(key);
+        return numbers.of(key);
     }
 }

@@ -43,9 +43,9 @@ public final class CureCost {
 
     private double bill(Work work) {
         double hours = catalogue
-                .judgements()
+                .numbers()
                 .find(work.number("hours"))
-                .map(Judgement::value)
+                .map(JudgedNumber::value)
                 .orElse(0.0);
         return catalogue.number(work.number("p50")) * median(work.overrun())
                 + hours * catalogue.number("discount.hour");

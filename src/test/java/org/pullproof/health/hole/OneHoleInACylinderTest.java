@@ -7,16 +7,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.pullproof.engine.Geometry;
-import org.pullproof.files.FaultConstantsFile;
+import org.pullproof.files.TradeConstants;
 import org.pullproof.health.faults.FaultConstants;
 import org.pullproof.health.leakdown.LeakTester;
+import org.pullproof.session.Judgement;
 
 /**
  * What one hole does to both tests: typical figures computed apart from this program, from the same formulas, for bore and stroke
  * 86 mm, ratio 10, 200 rpm, 90 psi behind 1.0 mm; printed to whole percent.
  */
 class OneHoleInACylinderTest {
-    private static final FaultConstants CONSTANTS = new FaultConstantsFile().read();
+    private static final FaultConstants CONSTANTS = new TradeConstants().faults(Judgement.own());
     private static final Geometry SQUARE = new Geometry(0.086, 0.086, 0.140, 10, 58, false);
     private static final Areas AREAS = new Areas(0.02, 60, 32);
     private static final GaugeTest USUAL = new GaugeTest(101_325, 200, 5);

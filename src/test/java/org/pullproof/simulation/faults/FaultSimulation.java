@@ -4,10 +4,11 @@ import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
-import org.pullproof.files.FaultConstantsFile;
+import org.pullproof.files.TradeConstants;
 import org.pullproof.health.faults.EngineState;
 import org.pullproof.health.faults.FaultConstants;
 import org.pullproof.health.faults.FaultModel;
+import org.pullproof.session.Judgement;
 
 /**
  * Tries the fault model on many invented engines and prints what it gets right, beside the figures that the method was published with
@@ -16,7 +17,7 @@ import org.pullproof.health.faults.FaultModel;
  * <p>Arguments: number of engines, first seed.
  */
 public final class FaultSimulation {
-    private final FaultConstants constants = new FaultConstantsFile().read();
+    private final FaultConstants constants = new TradeConstants().faults(Judgement.own());
     private final FaultModel model = new FaultModel(constants);
 
     public static void main(String[] arguments) {

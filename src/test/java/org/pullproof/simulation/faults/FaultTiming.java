@@ -1,11 +1,12 @@
 package org.pullproof.simulation.faults;
 
 import java.util.Arrays;
-import org.pullproof.files.FaultConstantsFile;
+import org.pullproof.files.TradeConstants;
 import org.pullproof.health.faults.EngineReadings;
 import org.pullproof.health.faults.FaultConstants;
 import org.pullproof.health.faults.FaultModel;
 import org.pullproof.health.faults.FaultPosterior;
+import org.pullproof.session.Judgement;
 
 /** Prints how long one answer for eight cylinders with everything read takes, warm: the middle of some. */
 public final class FaultTiming {
@@ -14,7 +15,7 @@ public final class FaultTiming {
     private FaultTiming() {}
 
     public static void main(String[] arguments) {
-        FaultConstants constants = new FaultConstantsFile().read();
+        FaultConstants constants = new TradeConstants().faults(Judgement.own());
         FaultModel model = new FaultModel(constants);
         EngineReadings readings = eightCylinders(constants);
         double[] seconds = new double[TIMES];

@@ -74,7 +74,7 @@ class DynoDaySheetTest {
                 .write("22")
                 .type(KeyCode.ENTER);
 
-        assertThat(model.latestAir()).isPresent();
+        assertThat(model.air().latest()).isPresent();
     }
 
     @Test
@@ -87,7 +87,7 @@ class DynoDaySheetTest {
 
         assertThat(robot.lookup("#air-pressure").queryTextInputControl().getText())
                 .isEqualTo("30.02 inHg");
-        assertThat(model.air().pressureForm()).isEqualTo(AirEntry.PressureForm.ALTIMETER);
+        assertThat(model.air().entry().pressureForm()).isEqualTo(AirEntry.PressureForm.ALTIMETER);
         assertThat(robot.lookup(".refusal").tryQuery()).isEmpty();
     }
 
@@ -98,7 +98,7 @@ class DynoDaySheetTest {
 
         robot.interact(() -> sheet.key(alt(KeyCode.A)));
 
-        assertThat(model.air().pressureForm()).isEqualTo(AirEntry.PressureForm.ALTIMETER);
+        assertThat(model.air().entry().pressureForm()).isEqualTo(AirEntry.PressureForm.ALTIMETER);
     }
 
     @Test
@@ -118,7 +118,7 @@ class DynoDaySheetTest {
         robot.interact(() -> page.lookup("#air-pressure").requestFocus());
         robot.write("XXXX 121151Z 25/10 A3002").type(KeyCode.TAB).write("88").type(KeyCode.ENTER);
 
-        assertThat(model.latestAir())
+        assertThat(model.air().latest())
                 .hasValueSatisfying(reading -> assertThat(reading.air().words())
                         .isEqualTo(
                                 "METAR, altimeter setting 30.02 inHg at 5250 ft, 88 °F, dew point 10 °C of the METAR"));

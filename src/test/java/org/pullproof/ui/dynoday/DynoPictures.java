@@ -34,7 +34,7 @@ public final class DynoPictures {
     public static Sheet airBeingTyped(SessionViewModel session) {
         DynoDayViewModel model = model(session, new Acts());
         Sheet sheet = new DynoDaySheet(model, List::of, List.of());
-        model.readAir();
+        model.air().read();
         type(sheet, "#air-elevation", "5250");
         type(sheet, "#air-pressure", "30.02");
         type(sheet, "#air-temperature", "88");
@@ -49,7 +49,8 @@ public final class DynoPictures {
     }
 
     static DynoDayViewModel model(SessionViewModel session, DynoActs acts) {
-        return new DynoDayViewModel(session, acts, new Correction(), new AirCheck(), SheetFixture.CLOCK);
+        AirViewModel air = new AirViewModel(session, acts, new Correction(), new AirCheck(), SheetFixture.CLOCK);
+        return new DynoDayViewModel(session, acts, air);
     }
 
     static final class Acts implements DynoActs {

@@ -11,7 +11,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.pullproof.files.HealthLimitsFile;
+import org.pullproof.files.TradeConstants;
 import org.pullproof.health.AirPlace;
 import org.pullproof.health.Conditions;
 import org.pullproof.health.OddReading;
@@ -19,6 +19,7 @@ import org.pullproof.health.Reading;
 import org.pullproof.health.RunField;
 import org.pullproof.health.TestKind;
 import org.pullproof.session.Edit;
+import org.pullproof.session.Judgement;
 import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.UiFixture;
 import org.pullproof.ui.health.FenderViewModel.Phase;
@@ -171,7 +172,7 @@ class FenderViewModelTest {
                 session,
                 HealthViewModelTest.rules(),
                 new TypedReadings(),
-                new OddReading(new HealthLimitsFile().read()),
+                () -> new OddReading(new TradeConstants().health(Judgement.own())),
                 FenderCautions.of(SheetFixture.cautions()),
                 () -> LocalDate.of(2026, 6, 15));
         tomorrow.open(TestKind.COMPRESSION_DRY, OptionalInt.empty());
@@ -501,7 +502,7 @@ class FenderViewModelTest {
                 session,
                 HealthViewModelTest.rules(),
                 broken,
-                new OddReading(new HealthLimitsFile().read()),
+                () -> new OddReading(new TradeConstants().health(Judgement.own())),
                 FenderCautions.of(SheetFixture.cautions()),
                 () -> LocalDate.of(2026, 6, 14));
         full.open(TestKind.COMPRESSION_DRY, OptionalInt.empty());

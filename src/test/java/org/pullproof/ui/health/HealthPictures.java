@@ -5,10 +5,11 @@ import java.util.OptionalInt;
 import java.util.function.Consumer;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import org.pullproof.files.HealthLimitsFile;
+import org.pullproof.files.TradeConstants;
 import org.pullproof.health.OddReading;
 import org.pullproof.health.RunField;
 import org.pullproof.health.TestKind;
+import org.pullproof.session.Judgement;
 import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
@@ -48,7 +49,7 @@ public final class HealthPictures {
                 session,
                 rules(session),
                 new TypedReadings(),
-                new OddReading(new HealthLimitsFile().read()),
+                () -> new OddReading(new TradeConstants().health(Judgement.own())),
                 FenderCautions.of(SheetFixture.cautions()),
                 () -> LocalDate.now(SheetFixture.CLOCK));
     }

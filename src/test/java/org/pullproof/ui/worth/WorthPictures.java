@@ -1,14 +1,15 @@
 package org.pullproof.ui.worth;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.pullproof.app.ImmediateRunner;
 import org.pullproof.car.Fact;
 import org.pullproof.session.Edit;
+import org.pullproof.session.Judgement;
 import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.UiFixture;
 import org.pullproof.ui.shell.Act;
@@ -17,7 +18,7 @@ import org.pullproof.ui.shell.Sheet;
 import org.pullproof.worth.MoneyBook;
 import org.pullproof.worth.Option;
 import org.pullproof.worth.Spending;
-import org.pullproof.worth.trade.Judgement;
+import org.pullproof.worth.trade.JudgedNumber;
 
 /** The sheet Worth it for tests; money is booked in the document and not on the disk. */
 public final class WorthPictures {
@@ -84,26 +85,26 @@ public final class WorthPictures {
         }
 
         @Override
-        public Act judge(Judgement number, double value) {
-            return book(book -> {
-                Map<String, Double> own = new HashMap<>(book.judgements());
-                own.put(number.key(), value);
-                return book.withJudgements(own);
-            });
+        public Act judge(JudgedNumber number, double value) {
+            return judged(number, Optional.of(value));
         }
 
         @Override
-        public Act reset(Judgement number) {
-            return book(book -> {
-                Map<String, Double> own = new HashMap<>(book.judgements());
-                own.remove(number.key());
-                return book.withJudgements(own);
-            });
+        public Act reset(JudgedNumber number) {
+            return judged(number, Optional.empty());
+        }
+
+        private static Act judged(JudgedNumber number, Optional<Double> value) {
+            return open -> UiFixture.after(
+                    open,
+                    new Edit(
+                            "Judge",
+                            now -> now.withJudgement(now.judgement().with(Map.of("money." + number.key(), value)))));
         }
 
         @Override
         public Act resetAll() {
-            return book(book -> book.withJudgements(Map.of()));
+            return open -> UiFixture.after(open, new Edit("Judge as usual", now -> now.withJudgement(Judgement.own())));
         }
     }
 }

@@ -17,7 +17,7 @@ import org.pullproof.units.Money;
 import org.pullproof.worth.MoneyBook;
 import org.pullproof.worth.Option;
 import org.pullproof.worth.Spending;
-import org.pullproof.worth.trade.Judgement;
+import org.pullproof.worth.trade.JudgedNumber;
 
 class WorthViewModelTest {
     private final SessionViewModel session = SheetFixture.model(WorthFixture.open(), WorthFixture::appraise);
@@ -126,7 +126,7 @@ class WorthViewModelTest {
 
     @Test
     void aNumberOfTheOwnerCountsAndUndoPutsTheUsualOneBack() {
-        Judgement resale = number("car.resale-share");
+        JudgedNumber resale = number("car.resale-share");
 
         model.judge(resale, 0.2);
         assertThat(number("car.resale-share").value()).isEqualTo(0.2);
@@ -143,10 +143,10 @@ class WorthViewModelTest {
 
         model.resetAll();
 
-        assertThat(model.judgements()).noneMatch(Judgement::own);
+        assertThat(model.judgements()).noneMatch(JudgedNumber::own);
     }
 
-    private Judgement number(String key) {
+    private JudgedNumber number(String key) {
         return model.judgements().stream()
                 .filter(one -> one.key().equals(key))
                 .findFirst()

@@ -57,7 +57,7 @@ class DecisionTest {
     @Test
     void knowingTheFaultIsWorthTheWorkItSaves() {
         Answer answer = answer(SmallProblem.of(keep(), cure("rings", 400)).with(test("look", 30, 1, 0)));
-        assertThat(answer.knowing().faults().get("rings").value()).isEqualTo(130, within(CENT));
+        assertThat(answer.knowing().fault("rings").value()).isEqualTo(130, within(CENT));
         assertThat(answer.knowing().everything()).isEqualTo(130, within(CENT));
         assertThat(answer.tests().get(0).net()).isEqualTo(100, within(CENT));
         assertThat(answer.tests().get(0).verdict()).isEqualTo(Verdict.WORTH_DOING_FIRST);

@@ -10,8 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
@@ -65,10 +63,6 @@ class PropertiesTest {
         List<Option> more = new ArrayList<>(problem.options());
         more.add(option);
         return problem.withOptions(more);
-    }
-
-    private static Map<String, OptionAnswer> rows(Answer answer) {
-        return answer.options().stream().collect(Collectors.toMap(OptionAnswer::name, Function.identity()));
     }
 
     private static OwnerInputs owner(OwnerInputs from, Optional<Purchase> purchase, double spent) {
@@ -125,11 +119,11 @@ class PropertiesTest {
     void anOptionAddedChangesNoOthersNet(ReferenceCase reference) {
         CostLine line = CostLine.work("a costly extra", new Quote(900, 1500, 2500), Overrun.REPAIR);
         Option extra = Option.of("extra", Option.Role.OTHER, new Do(List.of(line), End.of(Ending.KEEP)));
-        Map<String, OptionAnswer> more = rows(answer(adding(reference.problem(), extra)));
+        Answer more = answer(adding(reference.problem(), extra));
         for (OptionAnswer row : answer(reference).options()) {
-            assertThat(more.get(row.name()).expected()).isEqualTo(row.expected());
-            assertThat(more.get(row.name()).net()).isEqualTo(row.net());
-            assertThat(more.get(row.name()).cost()).isEqualTo(row.cost());
+            assertThat(more.option(row.name()).expected()).isEqualTo(row.expected());
+            assertThat(more.option(row.name()).net()).isEqualTo(row.net());
+            assertThat(more.option(row.name()).cost()).isEqualTo(row.cost());
         }
     }
 
@@ -193,9 +187,9 @@ class PropertiesTest {
                         option.firstAct(),
                         new Choose(List.of(new Choice("go on", option.tree())))))
                 .toList();
-        Map<String, OptionAnswer> rows = rows(answer(reference.problem().withOptions(wrapped)));
+        Answer rows = answer(reference.problem().withOptions(wrapped));
         for (OptionAnswer row : answer(reference).options()) {
-            double net = rows.get(row.name()).expected().value();
+            double net = rows.option(row.name()).expected().value();
             assertThat(net).isEqualTo(row.expected().value(), within(1e-9));
         }
     }
@@ -211,10 +205,9 @@ class PropertiesTest {
                 owner(problem.owner(), Optional.of(dearer), problem.owner().spent()),
                 problem.options(),
                 problem.tests()));
-        Map<String, OptionAnswer> rows = rows(then);
         for (OptionAnswer row : answer(reference).options()) {
             double less = row.option().role() == Option.Role.BUYS ? 123 : 0;
-            double net = rows.get(row.name()).expected().value();
+            double net = then.option(row.name()).expected().value();
             assertThat(net).isEqualTo(row.expected().value() - less, within(1e-6));
         }
         double highest = then.purchase().orElseThrow().highest().value();
@@ -226,9 +219,9 @@ class PropertiesTest {
     @ParameterizedTest(name = "{index}")
     @FieldSource("CASES")
     void anotherSeedAgreesWithinTheNoise(ReferenceCase reference) {
-        Map<String, OptionAnswer> others = rows(new Decision(SEED + 1).answer(reference.problem()));
+        Answer others = new Decision(SEED + 1).answer(reference.problem());
         for (OptionAnswer row : answer(reference).options()) {
-            OptionAnswer other = others.get(row.name());
+            OptionAnswer other = others.option(row.name());
             double se = Math.hypot(row.expected().se(), other.expected().se());
             assertThat(other.expected().value()).isEqualTo(row.expected().value(), within(4 * se + 1e-9));
         }

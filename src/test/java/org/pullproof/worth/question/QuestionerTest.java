@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.pullproof.car.Car;
 import org.pullproof.car.Fact;
@@ -21,6 +22,7 @@ import org.pullproof.engine.Setup;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.Sheets;
 import org.pullproof.health.faults.Fault;
+import org.pullproof.session.Judgement;
 import org.pullproof.session.Session;
 import org.pullproof.testing.Moneys;
 import org.pullproof.testing.Tools;
@@ -220,7 +222,7 @@ class QuestionerTest {
 
     @Test
     void anEnteredOptionOfTheNameOfAWorkTakesThePlaceOfItsFigures() {
-        Session session = weak.withMoney(new MoneyBook(List.of(), List.of(option("Lash set", 20, 40, 80)), Map.of()));
+        Session session = weak.withMoney(new MoneyBook(List.of(), List.of(option("Lash set", 20, 40, 80))));
         CostLine lash = line(tree(problem(session), "lash first, then the head"), "lash set");
 
         assertThat(lash.quote().p10()).isEqualTo(20);
@@ -230,8 +232,7 @@ class QuestionerTest {
 
     @Test
     void anEnteredOptionOfAnotherNameStandsBesideTheOthers() {
-        Session session =
-                weak.withMoney(new MoneyBook(List.of(), List.of(option("cold-air duct", 60, 85, 120)), Map.of()));
+        Session session = weak.withMoney(new MoneyBook(List.of(), List.of(option("cold-air duct", 60, 85, 120))));
 
         assertThat(names(problem(session))).contains("cold-air duct");
         assertThat(names(problem(session.withCar(session.car().with(Fact.ACCESS, "plugs-out")))))
@@ -258,7 +259,7 @@ class QuestionerTest {
     @Test
     void aWorkThatIsPaidForIsNotPaidAgain() {
         Spending paid = new Spending("Mixture, jets", Money.of(18, "USD"), LocalDate.of(2026, 6, 14));
-        Session session = weak.withMoney(new MoneyBook(List.of(paid), List.of(), Map.of()));
+        Session session = weak.withMoney(new MoneyBook(List.of(paid), List.of()));
 
         assertThat(lines(tree(problem(session), "tune on, cheap list")))
                 .extracting(CostLine::name)
@@ -360,8 +361,8 @@ class QuestionerTest {
 
     @Test
     void theOwnersOwnNumbersCount() {
-        Session session = weak.withMoney(new MoneyBook(
-                List.of(), List.of(), Map.of("car.resale-share", 0.2, "work.lash.p50", 30.0, "money.dollar", 2.0)));
+        Session session = weak.withJudgement(new Judgement(new TreeMap<>(
+                Map.of("money.car.resale-share", 0.2, "money.work.lash.p50", 30.0, "money.rate.dollar", 2.0))));
         Problem problem = problem(session);
 
         assertThat(problem.assumptions().resaleShare()).isEqualTo(0.2);

@@ -30,7 +30,7 @@ class CatalogueTest {
     })
     void theNumbersAreThoseOfTheTrade(String key, double value) {
         if (Double.isNaN(value)) {
-            assertThat(catalogue.judgements().find(key)).isEmpty();
+            assertThat(catalogue.numbers().find(key)).isEmpty();
         } else {
             assertThat(catalogue.number(key)).isEqualTo(value);
         }

@@ -1,5 +1,7 @@
 package org.pullproof.worth.decision.answer;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -40,6 +42,20 @@ public record Knowing(double everything, Map<String, Sum> faults, List<Ingredien
     public record Ingredient(Kind kind, String name, double atMost) {}
 
     public Knowing {
+        faults = Collections.unmodifiableMap(new LinkedHashMap<>(faults)); // keeps the order
         ingredients = List.copyOf(ingredients);
+    }
+
+    /**
+     * What knowing whether a fault is there is worth.
+     *
+     * @throws IllegalArgumentException if the problem has no such fault
+     */
+    public Sum fault(String key) {
+        Sum worth = faults.get(key);
+        if (worth == null) {
+            throw new IllegalArgumentException("The problem has no fault \"" + key + "\".");
+        }
+        return worth;
     }
 }

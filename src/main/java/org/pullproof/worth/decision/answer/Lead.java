@@ -1,5 +1,7 @@
 package org.pullproof.worth.decision.answer;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -13,7 +15,7 @@ import java.util.Map;
  */
 public record Lead(String over, Sum by, double inputNoise, Map<Input, Double> parts, double settledBy) {
     public Lead {
-        parts = Map.copyOf(parts);
+        parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts)); // keeps the order
     }
 
     /** Noise of draws and inputs together: √((2·SE)² + inputNoise²). */

@@ -41,7 +41,7 @@ final class CarWorth {
     double discount(Set<String> faults) {
         double sum = 0;
         for (String fault : faults) {
-            sum += problem.faults().get(fault).discount();
+            sum += problem.fault(fault).discount();
         }
         return Math.min(Math.max(0, sound - parts), factor * sum);
     }

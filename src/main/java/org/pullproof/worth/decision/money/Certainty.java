@@ -49,10 +49,10 @@ public final class Certainty {
     private boolean isKnown(int leaf, int state) {
         LeafPlan plan = layout.leaves().get(leaf);
         boolean restores = plan.cured(problem.states().get(state)).stream()
-                .map(problem.faults()::get)
+                .map(problem::fault)
                 .map(FaultMoney::restores)
                 .allMatch(normal -> normal.sd() == 0);
-        return !plan.keeps() || restores && ends.read(leaf, state).failure() == 0;
+        return !plan.keeps() || (restores && ends.read(leaf, state).failure() == 0);
     }
 
     private static boolean looksAreSure(Node node) {

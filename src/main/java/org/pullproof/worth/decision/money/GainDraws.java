@@ -35,7 +35,7 @@ public final class GainDraws {
 
     /** What curing a fault gives back. */
     double[] restored(String fault) {
-        return normal(scenario.problem().faults().get(fault).restores(), Ingredient.RESTORES, fault);
+        return normal(scenario.problem().fault(fault).restores(), Ingredient.RESTORES, fault);
     }
 
     /** w·est, the middle of a measured gain as it is counted, in 100·ln. */

@@ -30,7 +30,7 @@ public final class Hazard {
     public double of(Cure cure, Set<String> left, double months) {
         double year = cure instanceof Cure.AnotherEngine other ? 1 - other.hazard() : 1 - sound();
         for (String fault : left) {
-            year *= 1 - of(problem.faults().get(fault));
+            year *= 1 - of(problem.fault(fault));
         }
         return 1 - Math.pow(year, months / MONTHS_A_YEAR);
     }

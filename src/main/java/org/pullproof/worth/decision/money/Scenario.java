@@ -3,6 +3,7 @@ package org.pullproof.worth.decision.money;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.pullproof.worth.decision.answer.Input;
 import org.pullproof.worth.decision.answer.Input.Common;
@@ -62,7 +63,7 @@ public final class Scenario {
         if (input instanceof Input.Chance chance) {
             return chanceOf(chance.fault());
         }
-        return values.get((Common) input);
+        return Objects.requireNonNull(values.get((Common) input), input::key);
     }
 
     /** p(s), by state; shared, not to be written to. */

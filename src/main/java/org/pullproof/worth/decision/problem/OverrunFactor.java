@@ -19,9 +19,4 @@ public record OverrunFactor(double median, double p90) {
     public double sigma() {
         return Math.log(p90 / median) / Z90;
     }
-
-    /** The same shape, every factor that many times as large. */
-    public OverrunFactor times(double factor) {
-        return new OverrunFactor(median * factor, p90 * factor);
-    }
 }

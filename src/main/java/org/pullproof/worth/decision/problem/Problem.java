@@ -50,6 +50,19 @@ public record Problem(
         return new Problem(currency, owner, assumptions, power, faults, states, others, tests, healthNext);
     }
 
+    /**
+     * What a fault does to the money.
+     *
+     * @throws IllegalArgumentException if the problem has no such fault
+     */
+    public FaultMoney fault(String key) {
+        FaultMoney fault = faults.get(key);
+        if (fault == null) {
+            throw new IllegalArgumentException("The problem has no fault \"" + key + "\".");
+        }
+        return fault;
+    }
+
     /** Chance that a fault is there. */
     public double chanceOf(String fault) {
         return states.stream()

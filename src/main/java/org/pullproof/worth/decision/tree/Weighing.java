@@ -27,11 +27,6 @@ public final class Weighing {
         this.limit = limit;
     }
 
-    /** The same options over another table. */
-    public Weighing over(Table other) {
-        return new Weighing(plans, other, limit);
-    }
-
     /** The same without a cap. */
     public Weighing uncapped() {
         return new Weighing(plans, table, 1);
@@ -47,11 +42,6 @@ public final class Weighing {
     /** Worth of an option by state, its picks made under these weights. */
     public double[] worth(int option, double[] weight) {
         return rolled(option, weight).value;
-    }
-
-    /** Chance over the budget of an option by state. */
-    public double[] over(int option, double[] weight) {
-        return rolled(option, weight).over;
     }
 
     private Rolled rolled(int option, double[] weight) {

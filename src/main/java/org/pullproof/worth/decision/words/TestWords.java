@@ -15,18 +15,21 @@ final class TestWords {
 
     private final Answer answer;
     private final Rounded rounded;
+    private final List<TestAnswer> tests;
 
     TestWords(Answer answer) {
         this.answer = answer;
         this.rounded = new Rounded(answer.problem().currency());
+        this.tests =
+                answer.tests().stream().filter(row -> !row.test().gate()).toList(); // those have a part of their own
     }
 
     /** Absent when there is no test to do. */
     Optional<String> sentence() {
-        if (answer.tests().isEmpty()) {
+        if (tests.isEmpty()) {
             return Optional.empty();
         }
-        TestAnswer first = answer.tests().get(0);
+        TestAnswer first = tests.get(0);
         if (first.verdict() == Verdict.WORTH_DOING_FIRST) {
             return Optional.of(before(first));
         }
@@ -36,7 +39,7 @@ final class TestWords {
     /** Whether it comes before what to do. */
     boolean isFirst() {
         return answer.pair().filter(PairAnswer::named).isPresent()
-                || answer.tests().stream().anyMatch(test -> test.verdict() == Verdict.WORTH_DOING_FIRST);
+                || tests.stream().anyMatch(test -> test.verdict() == Verdict.WORTH_DOING_FIRST);
     }
 
     private String alone(TestAnswer first) {
@@ -70,7 +73,7 @@ final class TestWords {
         if (!health.isEmpty()) {
             return health;
         }
-        return answer.tests().stream()
+        return tests.stream()
                 .filter(test -> test.verdict() == Verdict.NOT_ITS_PRICE)
                 .findFirst()
                 .map(test -> "; " + brings(test))
@@ -82,7 +85,7 @@ final class TestWords {
     }
 
     private String dearest() {
-        return Names.joined(answer.tests().stream()
+        return Names.joined(tests.stream()
                 .filter(test -> test.verdict() == Verdict.NOT_ITS_PRICE)
                 .limit(NAMED)
                 .map(this::brings)
@@ -107,14 +110,12 @@ final class TestWords {
     }
 
     private String nothing() {
-        List<String> names = answer.tests().stream()
-                .limit(NAMED)
-                .map(test -> test.test().name())
-                .toList();
+        List<String> names =
+                tests.stream().limit(NAMED).map(test -> test.test().name()).toList();
         String verb = names.size() == 1 ? " is" : " are";
         return "No test you may do now would change this: " + Names.joined(names) + verb + " worth " + rounded.typed(0)
                 + ", as every result leads to the same act"
-                + health(answer.tests().get(0)) + ".";
+                + health(tests.get(0)) + ".";
     }
 
     /** When the test that says most about the engine is another than the one worth most: both reasons. */
@@ -122,7 +123,7 @@ final class TestWords {
         return answer.problem()
                 .healthNext()
                 .filter(name -> !name.equals(first.test().name()))
-                .flatMap(name -> answer.tests().stream()
+                .flatMap(name -> tests.stream()
                         .filter(test -> test.test().name().equals(name))
                         .findFirst())
                 .map(test -> "; " + test.test().name() + " says most about the fault, but "

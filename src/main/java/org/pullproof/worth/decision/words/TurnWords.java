@@ -117,7 +117,7 @@ final class TurnWords {
     private String condition(Flip flip) {
         String side = flip.at() > flip.now() ? "above " : "below ";
         if (flip.input() instanceof Input.Chance chance) {
-            String fault = answer.problem().faults().get(chance.fault()).words();
+            String fault = answer.problem().fault(chance.fault()).words();
             return fault + " were " + side + Rounded.percent(flip.at()) + " likely instead of "
                     + Rounded.percent(flip.now());
         }

@@ -122,7 +122,7 @@ final class WhyWords {
         return answer.purchase()
                 .map(purchase -> purchase.findings().stream()
                         .map(finding -> rounded.sum(finding.takesOff()) + " ("
-                                + answer.problem().faults().get(finding.fault()).words() + ")")
+                                + answer.problem().fault(finding.fault()).words() + ")")
                         .toList())
                 .filter(findings -> !findings.isEmpty())
                 .map(findings -> "what may be wrong takes " + Names.joined(findings) + " off the highest price");

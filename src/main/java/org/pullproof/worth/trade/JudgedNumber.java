@@ -11,16 +11,16 @@ import java.math.BigDecimal;
  * @param value as it counts
  * @param own whether the owner has put it in the place of the default
  */
-public record Judgement(String key, String words, String unit, double value, boolean own) {
-    public Judgement {
+public record JudgedNumber(String key, String words, String unit, double value, boolean own) {
+    public JudgedNumber {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(key + ": a finite number, was " + value);
         }
     }
 
     /** A default of the trade. */
-    public static Judgement usual(String key, String words, String unit, double value) {
-        return new Judgement(key, words, unit, value, false);
+    public static JudgedNumber usual(String key, String words, String unit, double value) {
+        return new JudgedNumber(key, words, unit, value, false);
     }
 
     /** "a worn bore or piston: fails within 12 months: 0.1 (chance)". */
@@ -33,7 +33,7 @@ public record Judgement(String key, String words, String unit, double value, boo
         return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
-    Judgement with(double other) {
-        return new Judgement(key, words, unit, other, true);
+    JudgedNumber with(double other) {
+        return new JudgedNumber(key, words, unit, other, true);
     }
 }

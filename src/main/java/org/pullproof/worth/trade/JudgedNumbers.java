@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Every number of the trade by its key, with the owner's own in the place of the defaults. Immutable. */
-public final class Judgements {
-    private final Map<String, Judgement> byKey;
+public final class JudgedNumbers {
+    private final Map<String, JudgedNumber> byKey;
 
-    public Judgements(List<Judgement> all) {
-        Map<String, Judgement> ordered = new LinkedHashMap<>();
-        for (Judgement one : all) {
+    public JudgedNumbers(List<JudgedNumber> all) {
+        Map<String, JudgedNumber> ordered = new LinkedHashMap<>();
+        for (JudgedNumber one : all) {
             if (ordered.put(one.key(), one) != null) {
                 throw new IllegalArgumentException("Two judgements are called " + one.key());
             }
@@ -26,24 +26,24 @@ public final class Judgements {
      *
      * @throws IllegalArgumentException if there is no judgement of such a key
      */
-    public Judgements with(Map<String, Double> own) {
-        own.keySet().forEach(this::judgement);
-        List<Judgement> next = new ArrayList<>();
+    public JudgedNumbers with(Map<String, Double> own) {
+        own.keySet().forEach(this::number);
+        List<JudgedNumber> next = new ArrayList<>();
         byKey.forEach((key, usual) -> {
             Double other = own.get(key);
             next.add(other == null ? usual : usual.with(other));
         });
-        return new Judgements(next);
+        return new JudgedNumbers(next);
     }
 
     /** These with other defaults; what the owner has told stands. */
-    Judgements withUsual(Map<String, Double> defaults) {
-        return new Judgements(byKey.values().stream()
+    JudgedNumbers withUsual(Map<String, Double> defaults) {
+        return new JudgedNumbers(byKey.values().stream()
                 .map(one -> {
                     Double usual = defaults.get(one.key());
                     return usual == null || one.own()
                             ? one
-                            : Judgement.usual(one.key(), one.words(), one.unit(), usual);
+                            : JudgedNumber.usual(one.key(), one.words(), one.unit(), usual);
                 })
                 .toList());
     }
@@ -52,22 +52,22 @@ public final class Judgements {
      * @throws IllegalArgumentException if there is no judgement of that key
      */
     public double of(String key) {
-        return judgement(key).value();
+        return number(key).value();
     }
 
     /**
      * @throws IllegalArgumentException if there is no judgement of that key
      */
-    public Judgement judgement(String key) {
+    public JudgedNumber number(String key) {
         return find(key).orElseThrow(() -> new IllegalArgumentException("\"" + key + "\" is no judgement known here"));
     }
 
-    public Optional<Judgement> find(String key) {
+    public Optional<JudgedNumber> find(String key) {
         return Optional.ofNullable(byKey.get(key));
     }
 
     /** In the order they are shown. */
-    public List<Judgement> all() {
+    public List<JudgedNumber> all() {
         return List.copyOf(byKey.values());
     }
 }
