@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -67,7 +68,9 @@ public final class TradeConstants {
     private static TradeConstant constant(JudgedNumber number) {
         String name = MONEY + number.key();
         TradeConstant.Figure figure = new TradeConstant.Figure(name, "", name, number.value());
-        return new TradeConstant(name, number.words(), number.unit(), "judgement", Optional.empty(), List.of(figure));
+        String words = number.words().substring(0, 1).toUpperCase(Locale.ROOT)
+                + number.words().substring(1) + ".";
+        return new TradeConstant(name, words, number.unit(), "judgement", Optional.empty(), List.of(figure));
     }
 
     /**

@@ -5,15 +5,16 @@ import java.util.Map;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import org.pullproof.car.Car;
 import org.pullproof.car.Fact;
-import org.pullproof.ui.parts.FactField;
+import org.pullproof.ui.parts.CheckedField;
 import org.pullproof.ui.parts.Labels;
 
 /** What only the owner can say, asked once; until it is told, what is taken for it stands in the field. */
 final class AskedView extends VBox {
     private final WorthViewModel model;
     private final FlowPane columns = new FlowPane();
-    private final Map<Fact, FactField> fields = new EnumMap<>(Fact.class);
+    private final Map<Fact, CheckedField<String>> fields = new EnumMap<>(Fact.class);
 
     AskedView(WorthViewModel model) {
         this.model = model;
@@ -39,7 +40,10 @@ final class AskedView extends VBox {
     }
 
     private VBox field(Fact fact) {
-        FactField field = new FactField(fact, () -> model.model().appraisal().figures(), this::tell);
+        CheckedField<String> field = new CheckedField<>(fact.words(), text -> read(fact, text));
+        field.getStyleClass().add("fact-field");
+        field.onTaken(text -> tell(fact, text));
+        field.onForgotten(() -> tell(fact, ""));
         field.field().setId("asked-" + fact.key());
         field.field().setPrefColumnCount(11);
         fields.put(fact, field);
@@ -47,9 +51,17 @@ final class AskedView extends VBox {
         return new VBox(caption, field);
     }
 
+    /** By the same rules as everywhere; bare money takes the currency of the sheet. */
+    private String read(Fact fact, String typed) {
+        return Car.named("this car")
+                .with(fact, model.withCurrency(fact, typed))
+                .told(fact)
+                .orElseThrow();
+    }
+
     private void tell(Fact fact, String text) {
-        model.tell(fact, model.withCurrency(fact, text), why -> {
-            FactField field = fields.get(fact);
+        model.tell(fact, text, why -> {
+            CheckedField<String> field = fields.get(fact);
             if (field != null) {
                 field.refuse(why);
             }

@@ -78,7 +78,7 @@ final class JudgementsView extends VBox {
         field.field().setId("judgement-" + number.key().replace('.', '-'));
         field.field().setPrefColumnCount(6);
         field.show(number.shown());
-        field.onTaken(value -> model.judge(number, value));
+        field.onTaken(value -> model.judge(number, value, field::refuse));
         field.onForgotten(() -> model.reset(number));
         Label words = Labels.wrapped(number.words());
         HBox.setHgrow(words, Priority.ALWAYS);

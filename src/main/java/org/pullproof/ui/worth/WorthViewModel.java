@@ -160,14 +160,17 @@ public final class WorthViewModel {
         return findings().weighing().catalogue().numbers().all();
     }
 
-    public void judge(JudgedNumber number, double value) {
-        model.act(acts.judge(number, value));
+    /** Puts a number of the owner in the place of the usual one. */
+    public void judge(JudgedNumber number, double value, Consumer<String> refused) {
+        model.act(acts.judge(number, value), refused);
     }
 
+    /** Puts the usual number back. */
     public void reset(JudgedNumber number) {
         model.act(acts.reset(number));
     }
 
+    /** Puts every usual number back. */
     public void resetAll() {
         model.act(acts.resetAll());
     }

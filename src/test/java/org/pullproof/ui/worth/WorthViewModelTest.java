@@ -128,7 +128,7 @@ class WorthViewModelTest {
     void aNumberOfTheOwnerCountsAndUndoPutsTheUsualOneBack() {
         JudgedNumber resale = number("car.resale-share");
 
-        model.judge(resale, 0.2);
+        model.judge(resale, 0.2, refused -> {});
         assertThat(number("car.resale-share").value()).isEqualTo(0.2);
         assertThat(number("car.resale-share").own()).isTrue();
 
@@ -138,8 +138,8 @@ class WorthViewModelTest {
 
     @Test
     void allUsualNumbersComeBackAtOnce() {
-        model.judge(number("car.resale-share"), 0.2);
-        model.judge(number("work.lash.p50"), 30);
+        model.judge(number("car.resale-share"), 0.2, refused -> {});
+        model.judge(number("work.lash.p50"), 30, refused -> {});
 
         model.resetAll();
 
