@@ -16,11 +16,13 @@ import javafx.scene.layout.VBox;
 import org.pullproof.drawing.CallMark;
 import org.pullproof.ui.parts.DrawingView;
 import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.Sentences;
 
 /** The ledger: change, interval, call with its shape and sentence, cost. Up and down move from row to row; Tab leaves it. */
 final class LedgerView extends VBox {
     private final ChangesViewModel model;
     private final List<Region> rows = new ArrayList<>();
+    private final List<CallWords> calls = new ArrayList<>();
     private int chosen;
     private Runnable onChosen = () -> {};
 
@@ -39,6 +41,7 @@ final class LedgerView extends VBox {
     void show() {
         boolean held = rows.stream().anyMatch(Node::isFocused);
         rows.clear();
+        calls.clear();
         model.rows().forEach(row -> rows.add(row(row)));
         model.baselineToNow().ifPresent(row -> {
             Region last = row(row);
@@ -57,6 +60,9 @@ final class LedgerView extends VBox {
     private void choose(int row) {
         chosen = Math.max(0, Math.min(rows.size() - 1, row));
         rows.forEach(each -> each.setFocusTraversable(rows.indexOf(each) == chosen));
+        for (int i = 0; i < calls.size(); i++) {
+            calls.get(i).showWhole(i == chosen);
+        }
         model.choose(chosen);
         onChosen.run();
     }
@@ -108,13 +114,28 @@ final class LedgerView extends VBox {
         return view;
     }
 
-    private static Node call(LedgerRow row) {
+    private Node call(LedgerRow row) {
         DrawingView mark = new DrawingView((width, height) -> CallMark.of(row.call()));
         mark.setMinSize(16, 16);
         mark.setMaxSize(16, 16);
         HBox word = new HBox(7, mark, Labels.whole(row.call().words(), "strong"));
         word.setAlignment(Pos.CENTER_LEFT);
-        return new VBox(word, Labels.wrapped(row.sentence(), "caption", "second"));
+        CallWords words = new CallWords(row.sentence());
+        calls.add(words);
+        return new VBox(word, words.label());
+    }
+
+    /** The call in words: all of them in the chosen row, else as much as tells it. */
+    private record CallWords(String sentence, Label label) {
+        private static final int SHORT = 2;
+
+        CallWords(String sentence) {
+            this(sentence, Labels.wrapped(sentence, "caption", "second"));
+        }
+
+        void showWhole(boolean whole) {
+            label.setText(whole ? sentence : Sentences.first(sentence, SHORT));
+        }
     }
 
     private static Region left(Node node) {

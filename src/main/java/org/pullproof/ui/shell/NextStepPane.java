@@ -1,6 +1,5 @@
 package org.pullproof.ui.shell;
 
-import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +15,7 @@ import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.NextStep;
 import org.pullproof.ui.parts.Actions;
 import org.pullproof.ui.parts.Mark;
+import org.pullproof.ui.parts.Sentences;
 import org.pullproof.units.Figures;
 
 /** The one thing to do now: why, what it settles, what it takes, its cautions, and the evidence so far. */
@@ -118,16 +118,10 @@ final class NextStepPane extends StackPane {
             words.add(appraisal.dyno().answer().plain());
         }
         if (!appraisal.changes().changes().isEmpty()) {
-            words.add(firstSentence(appraisal.changes().answer().plain()));
+            // the rest of a long answer stands on its own sheet
+            words.add(Sentences.first(appraisal.changes().answer().plain(), 1));
         }
         return words.isEmpty() ? List.of("None. Nothing has been measured on this car.") : words;
-    }
-
-    /** The rest of a long answer stands on its own sheet. */
-    static String firstSentence(String answer) {
-        BreakIterator sentences = BreakIterator.getSentenceInstance(Locale.ENGLISH);
-        sentences.setText(answer);
-        return answer.substring(0, sentences.next()).strip();
     }
 
     private static Label styled(String words, String styleClass) {

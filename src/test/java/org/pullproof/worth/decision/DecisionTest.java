@@ -18,11 +18,13 @@ import org.pullproof.worth.decision.answer.Call;
 import org.pullproof.worth.decision.answer.OptionAnswer;
 import org.pullproof.worth.decision.answer.Remark;
 import org.pullproof.worth.decision.answer.TestAnswer.Verdict;
+import org.pullproof.worth.decision.problem.Budget;
 import org.pullproof.worth.decision.problem.CostLine;
 import org.pullproof.worth.decision.problem.Ending;
 import org.pullproof.worth.decision.problem.Node.Do;
 import org.pullproof.worth.decision.problem.Node.End;
 import org.pullproof.worth.decision.problem.Option;
+import org.pullproof.worth.decision.problem.OwnerInputs;
 import org.pullproof.worth.decision.problem.Problem;
 import org.pullproof.worth.decision.problem.Quote;
 
@@ -169,6 +171,36 @@ class DecisionTest {
         assertThat(answer.option("rings").allowed()).isFalse();
         assertThat(answer.shut().orElseThrow().option()).isEqualTo("rings");
         assertThat(answer.shut().orElseThrow().costsOfCap()).isEqualTo(270, within(CENT));
+    }
+
+    /** 4,000 asked do not fit into 3,900, price and all; the highest price is another question and stays 4,500. */
+    @Test
+    void aBudgetMayHoldThePriceToo() {
+        Problem problem = SmallProblem.of(SmallProblem.walk(), SmallProblem.buy())
+                .forSale(Optional.of(4000.0), Optional.empty())
+                .problem();
+        assertThat(budgeted(problem, 4000).best().name()).isEqualTo("buy");
+        assertThat(budgeted(problem, 3900).best().name()).isEqualTo("walk away");
+        assertThat(budgeted(problem, 3900).option("buy").overBudget()).isEqualTo(1, within(1e-9));
+        assertThat(budgeted(problem, 3900).purchase().orElseThrow().highest().value())
+                .isEqualTo(4500, within(CENT));
+    }
+
+    private static Answer budgeted(Problem problem, double cap) {
+        OwnerInputs from = problem.owner();
+        OwnerInputs owner = new OwnerInputs(
+                from.worthSound(),
+                from.worthAssumed(),
+                from.partsValue(),
+                from.valuePerHp(),
+                from.hourPrice(),
+                from.weekWithout(),
+                from.monthsKept(),
+                from.hardPulls(),
+                Optional.of(new Budget(cap, true)),
+                from.purchase(),
+                from.spent());
+        return new Decision(1).answer(SmallProblem.changed(problem, owner, problem.power()));
     }
 
     @Test

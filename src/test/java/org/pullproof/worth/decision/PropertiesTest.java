@@ -35,6 +35,9 @@ import org.pullproof.worth.decision.problem.Quote;
 class PropertiesTest {
     static final List<ReferenceCase> CASES = ReferenceCaseTest.CASES;
 
+    /** One before purchase with looks, one owned with measured gains: enough where every try is a whole answer more. */
+    static final List<ReferenceCase> TWO = List.of(CASES.get(0), CASES.get(3));
+
     private static final long SEED = 4711;
     private static final Map<String, Answer> ANSWERS = new HashMap<>();
 
@@ -81,13 +84,13 @@ class PropertiesTest {
     }
 
     @ParameterizedTest(name = "{index}")
-    @FieldSource("CASES")
+    @FieldSource("TWO")
     void theSameSeedGivesTheSameAnswer(ReferenceCase reference) {
         assertThat(answer(reference.problem())).isEqualTo(answer(reference));
     }
 
     @ParameterizedTest(name = "{index}")
-    @FieldSource("CASES")
+    @FieldSource("TWO")
     void moneySpentChangesNothing(ReferenceCase reference) {
         Problem problem = reference.problem();
         OwnerInputs more = owner(problem.owner(), problem.owner().purchase(), 98_765);
@@ -98,7 +101,7 @@ class PropertiesTest {
     }
 
     @ParameterizedTest(name = "{index}")
-    @FieldSource("CASES")
+    @FieldSource("TWO")
     void theOrderOfOptionsAndTestsChangesNoFigure(ReferenceCase reference) {
         Problem problem = reference.problem();
         List<Option> options = new ArrayList<>(problem.options());
@@ -115,7 +118,7 @@ class PropertiesTest {
     }
 
     @ParameterizedTest(name = "{index}")
-    @FieldSource("CASES")
+    @FieldSource("TWO")
     void anOptionAddedChangesNoOthersNet(ReferenceCase reference) {
         CostLine line = CostLine.work("a costly extra", new Quote(900, 1500, 2500), Overrun.REPAIR);
         Option extra = Option.of("extra", Option.Role.OTHER, new Do(List.of(line), End.of(Ending.KEEP)));
@@ -161,7 +164,7 @@ class PropertiesTest {
     }
 
     @ParameterizedTest(name = "{index}")
-    @FieldSource("CASES")
+    @FieldSource("TWO")
     void aTestThatEveryStateAnswersAlikeIsWorthNothing(ReferenceCase reference) {
         Problem problem = reference.problem();
         List<Double> even = Collections.nCopies(problem.states().size(), 0.5);
@@ -178,7 +181,7 @@ class PropertiesTest {
     }
 
     @ParameterizedTest(name = "{index}")
-    @FieldSource("CASES")
+    @FieldSource("TWO")
     void aChoiceWithOneChildEqualsTheChild(ReferenceCase reference) {
         List<Option> wrapped = reference.problem().options().stream()
                 .map(option -> new Option(

@@ -111,6 +111,20 @@ public record SmallProblem(
         return Option.of("walk away", Option.Role.REFERENCE, End.of(Ending.WALK));
     }
 
+    /** The question with another owner and power. */
+    public static Problem changed(Problem problem, OwnerInputs owner, PowerNow power) {
+        return new Problem(
+                problem.currency(),
+                owner,
+                problem.assumptions(),
+                power,
+                problem.faults(),
+                problem.states(),
+                problem.options(),
+                problem.tests(),
+                problem.healthNext());
+    }
+
     /** Buys it and keeps it. */
     public static Option buy() {
         return Option.of("buy", Option.Role.BUYS, new Do(List.of(CostLine.purchase()), End.of(Ending.KEEP)));

@@ -26,7 +26,8 @@ final class ProblemCheck {
     void check(List<Option> options, List<MoneyTest> tests) {
         Check.atLeastOne("The states", states);
         Check.sumsToOne(
-                "The states", states.stream().mapToDouble(HiddenState::chance).sum());
+                "The chances of the states",
+                states.stream().mapToDouble(HiddenState::chance).sum());
         states.forEach(state -> known(state.faults(), "a state"));
         long references = options.stream()
                 .filter(option -> option.role() == Option.Role.REFERENCE)

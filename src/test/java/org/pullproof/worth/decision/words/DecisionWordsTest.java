@@ -15,6 +15,7 @@ import org.pullproof.worth.decision.ReferenceCase;
 import org.pullproof.worth.decision.SmallProblem;
 import org.pullproof.worth.decision.answer.Answer;
 import org.pullproof.worth.decision.problem.MoneyTest;
+import org.pullproof.worth.decision.problem.PowerNow;
 import org.pullproof.worth.decision.problem.Problem;
 
 /** The paragraph says what the method asks of it (worth.md 3) and what the reference cases want said, in meaning. */
@@ -250,6 +251,18 @@ class DecisionWordsTest {
         assertThat(said(small, Part.Kind.NOT_COUNTED))
                 .isEqualTo(
                         "\"rings\" exceeds the cap of $350 in 100 of 100 cases, which costs about $270 against \"rings\".");
+    }
+
+    @Test
+    void powerThatIsNotFeltOrNotMeasuredIsSaid() {
+        Problem problem = SmallProblem.of(SmallProblem.keep(), SmallProblem.tune("jets", 80, 5))
+                .problem();
+        PowerNow high = new PowerNow(100, false, Optional.of(1600.0));
+        assertThat(said(SmallProblem.changed(problem, problem.owner(), high), Part.Kind.NOT_COUNTED))
+                .isEqualTo("Gains are in corrected hp, and fewer are felt at 1,600\u00a0m.");
+        PowerNow guessed = new PowerNow(100, true, Optional.empty());
+        assertThat(said(SmallProblem.changed(problem, problem.owner(), guessed), Part.Kind.NOT_COUNTED))
+                .isEqualTo("The power now is estimated from the displacement.");
     }
 
     @Test
