@@ -2,7 +2,9 @@ package org.pullproof.worth.question;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.pullproof.health.TestKind;
@@ -106,34 +108,51 @@ final class TestTables {
      * than a sound cylinder does.
      */
     Optional<List<Likelihood>> ofMany(List<Integer> cylinders, TestKind test) {
-        List<One> read = cylinders.stream()
-                .flatMap(cylinder -> outcomes.of(cylinder, test).map(found -> new One(cylinder, found)).stream())
+        List<Clean> read = cylinders.stream()
+                .flatMap(cylinder -> outcomes.of(cylinder, test).map(found -> Clean.of(cylinder, found)).stream())
                 .toList();
         if (read.isEmpty()) {
             return Optional.empty();
         }
         List<Double> clean = byState(account -> read.stream()
-                .mapToDouble(one -> chance(one.found(), fault(account, one.cylinder()), one.clean()))
+                .mapToDouble(one -> one.chance(fault(account, one.cylinder())))
                 .reduce(1, (a, b) -> a * b));
         List<Double> not = clean.stream().map(chance -> 1 - chance).toList();
         return Optional.of(
                 List.of(new Likelihood("one or more stand out", not), new Likelihood("none stands out", clean)));
     }
 
-    /** One cylinder of many. */
-    private record One(int cylinder, Outcomes found) {
-        List<Integer> clean() {
-            return IntStream.range(0, found.count())
-                    .filter(outcome -> bySound(outcome) >= byFault(outcome))
+    /**
+     * One cylinder of many.
+     *
+     * @param chances that it looks sound, by what is wrong with it
+     */
+    private record Clean(int cylinder, Map<Fault, Double> chances) {
+        static Clean of(int cylinder, Outcomes found) {
+            List<Integer> classes = IntStream.range(0, found.count())
+                    .filter(outcome -> bySound(found, outcome) >= byFault(found, outcome))
                     .boxed()
                     .toList();
+            Map<Fault, Double> chances = new EnumMap<>(Fault.class);
+            found.candidates()
+                    .forEach(candidate -> chances.computeIfAbsent(
+                            candidate.fault(), fault -> TestTables.chance(found, fault, classes)));
+            return new Clean(cylinder, chances);
         }
 
-        private double bySound(int outcome) {
+        double chance(Fault fault) {
+            Double chance = chances.get(fault);
+            if (chance == null) {
+                throw new IllegalArgumentException(fault.key() + " is no candidate of cylinder " + cylinder);
+            }
+            return chance;
+        }
+
+        private static double bySound(Outcomes found, int outcome) {
             return TestTables.chance(found, Fault.SOUND, List.of(outcome));
         }
 
-        private double byFault(int outcome) {
+        private static double byFault(Outcomes found, int outcome) {
             double weight = 0;
             double sum = 0;
             for (int f = 0; f < found.candidates().size(); f++) {
