@@ -6,28 +6,23 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.pullproof.dyno.DoNotRun;
-import org.pullproof.engine.FuelSystem;
-import org.pullproof.engine.Ignition;
 import org.pullproof.health.TestKind;
 import org.pullproof.health.nexttest.TestCost;
 import org.pullproof.health.nexttest.TestCosts;
 import org.pullproof.tuneup.StepGraph;
 import org.pullproof.tuneup.StepGraphs;
 import org.pullproof.units.Money;
-import org.pullproof.worth.DefaultOption;
-import org.pullproof.worth.DefaultOption.Expected;
 import org.pullproof.worth.TestPrice;
 import org.pullproof.worth.TestPrices;
 
 /**
- * The defaults of the trade that the program brings along: step graphs, cautions, prices of tests, options. They are part of
+ * The defaults of the trade that the program brings along: step graphs, cautions, prices of tests. They are part of
  * the program, so one that cannot be read is a fault of the program and ends it.
  */
 public final class TradeFiles {
@@ -101,48 +96,12 @@ public final class TradeFiles {
         };
     }
 
-    /** The program's own options. */
-    public List<DefaultOption> options() {
-        JsonNode file = tree("worth/options.json");
-        List<DefaultOption> options = new ArrayList<>();
-        file.path("options").forEach(option -> options.add(option(option, text(file, "currency"))));
-        return options;
-    }
-
     private static TestPrice price(JsonNode price, String currency) {
         return new TestPrice(
                 price.required("minutesFour").intValue(),
                 price.required("minutesEight").intValue(),
                 Money.of(price.required("first").doubleValue(), currency),
                 Money.of(price.required("again").doubleValue(), currency));
-    }
-
-    private static DefaultOption option(JsonNode option, String currency) {
-        JsonNode cost = option.required("cost");
-        return new DefaultOption(
-                text(option, "name"),
-                Money.of(cost.required(0).doubleValue(), currency),
-                Money.of(cost.required(1).doubleValue(), currency),
-                Money.of(cost.required(2).doubleValue(), currency),
-                option.required("hours").doubleValue(),
-                expected(option),
-                kinds(option.path("ignition"), Ignition.class),
-                kinds(option.path("fuel"), FuelSystem.class),
-                option.path("onlyWithFault").asBoolean(false));
-    }
-
-    private static Expected expected(JsonNode option) {
-        return option.has("weakCylinder")
-                ? new Expected.CylinderBack(option.required("weakCylinder").doubleValue())
-                : new Expected.Normal(
-                        option.required("gainMean").doubleValue(),
-                        option.required("gainSd").doubleValue());
-    }
-
-    private static <E extends Enum<E>> Set<E> kinds(JsonNode names, Class<E> type) {
-        Set<E> kinds = EnumSet.noneOf(type);
-        names.forEach(name -> kinds.add(Enum.valueOf(type, name.textValue())));
-        return kinds;
     }
 
     /** Puts the sentences of an act in the place of a word that stands for it; each sentence once. */

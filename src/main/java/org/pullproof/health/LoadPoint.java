@@ -17,8 +17,9 @@ import org.pullproof.units.Unit;
  * @param name of the point: "no gas in the coolant"
  * @param standing whether it is fulfilled
  * @param why what was found, or what is not known
+ * @param ruinous whether running the engine at all would ruin it, not only a pull
  */
-public record LoadPoint(String key, String name, Standing standing, String why) {
+public record LoadPoint(String key, String name, Standing standing, String why, boolean ruinous) {
     private static final double GREATEST_LEAK_PERCENT = 50;
     private static final double LEAST_OIL_PSI = 8;
 
@@ -46,7 +47,21 @@ public record LoadPoint(String key, String name, Standing standing, String why) 
 
     /** The points of the engine, in the order they are looked at. */
     public static List<LoadPoint> of(HealthFindings findings) {
-        return List.of(coolant(findings), leak(findings), knock(findings), oil(findings), codes(findings));
+        return List.of(
+                coolant(findings).thatRuins(),
+                leak(findings),
+                knock(findings).thatRuins(),
+                oil(findings).thatRuins(),
+                codes(findings));
+    }
+
+    private LoadPoint thatRuins() {
+        return new LoadPoint(key, name, standing, why, true);
+    }
+
+    /** Whether what was read forbids to run the engine at all. */
+    public boolean forbidsRunning() {
+        return ruinous && standing == Standing.NOT_MET;
     }
 
     private static LoadPoint coolant(HealthFindings findings) {
@@ -127,15 +142,15 @@ public record LoadPoint(String key, String name, Standing standing, String why) 
     }
 
     private static LoadPoint met(Named name, String why) {
-        return new LoadPoint(name.key(), name.words(), Standing.MET, why);
+        return new LoadPoint(name.key(), name.words(), Standing.MET, why, false);
     }
 
     private static LoadPoint notMet(Named name, String why) {
-        return new LoadPoint(name.key(), name.words(), Standing.NOT_MET, why);
+        return new LoadPoint(name.key(), name.words(), Standing.NOT_MET, why, false);
     }
 
     private static LoadPoint notKnown(Named name, String why) {
-        return new LoadPoint(name.key(), name.words(), Standing.NOT_KNOWN, why);
+        return new LoadPoint(name.key(), name.words(), Standing.NOT_KNOWN, why, false);
     }
 
     private static Optional<Reading.Sign> sign(HealthFindings findings, TestKind test) {

@@ -69,7 +69,7 @@ public final class ReportMaker {
                 new Answer("sound", "Is this engine sound?", appraisal.health().answer()),
                 new Answer("inTune", "Is it in tune?", appraisal.tuneUp().answer()),
                 new Answer("changes", "Which adjustment made power?", madePower(appraisal)),
-                new Answer("worth", "Is it worth more money?", appraisal.worth().answer()));
+                new Answer("worth", "Is it worth more money?", appraisal.worth().sentence()));
     }
 
     private static Sentence madePower(Appraisal appraisal) {
@@ -91,7 +91,7 @@ public final class ReportMaker {
         new TuneUpSection(appraisal, wording).section().ifPresent(sections::add);
         new DynoSection(appraisal, wording).section().ifPresent(sections::add);
         new ChangesSections(appraisal, wording).inFull().ifPresent(sections::add);
-        new WorthSection(appraisal, wording).section().ifPresent(sections::add);
+        sections.addAll(new WorthSection(appraisal, wording).sections());
         new PicturesSection(appraisal.session(), small).section().ifPresent(sections::add);
         sections.add(new MethodsSection(appraisal).section());
         return sections;
@@ -104,7 +104,7 @@ public final class ReportMaker {
     private static List<String> foot(Appraisal appraisal, Wording wording) {
         List<String> foot = new ArrayList<>();
         air(appraisal, wording).ifPresent(foot::add);
-        if (!appraisal.worth().options().isEmpty()) {
+        if (!appraisal.worth().tooEarly()) {
             foot.add("Costs and chances marked “judgement” are defaults the owner can edit.");
         }
         foot.add(PRECEDENCE);

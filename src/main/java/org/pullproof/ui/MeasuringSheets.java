@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.BiConsumer;
 import javafx.application.Platform;
 import org.pullproof.advice.Cautions;
+import org.pullproof.app.BackgroundRunner;
 import org.pullproof.app.ThreadTicks;
 import org.pullproof.app.Toolbox;
 import org.pullproof.app.WatchFolder;
@@ -45,11 +46,13 @@ public final class MeasuringSheets {
     private final PullFileChooser chooser;
     private final BiConsumer<SessionViewModel, TestKind> tally;
     private final BiConsumer<SessionViewModel, Drawing> pictures;
+    private final BackgroundRunner weigher;
     private final Clock clock;
 
     /**
      * @param tally saves the printed blank of a test
      * @param pictures saves a picture
+     * @param weigher weighs options, beside the work that writes sessions
      */
     public MeasuringSheets(
             Toolbox tools,
@@ -57,12 +60,14 @@ public final class MeasuringSheets {
             PullFileChooser chooser,
             BiConsumer<SessionViewModel, TestKind> tally,
             BiConsumer<SessionViewModel, Drawing> pictures,
+            BackgroundRunner weigher,
             Clock clock) {
         this.tools = tools;
         this.cautions = cautions;
         this.chooser = chooser;
         this.tally = tally;
         this.pictures = pictures;
+        this.weigher = weigher;
         this.clock = clock;
     }
 
@@ -112,6 +117,10 @@ public final class MeasuringSheets {
     }
 
     private Sheet worth(SessionViewModel session) {
-        return new WorthSheet(new WorthViewModel(session, new DeskMoneyActs(tools.recordMoney()), clock));
+        return new WorthSheet(new WorthViewModel(
+                session,
+                new DeskMoneyActs(tools.recordMoney(), tools.setFacts(), tools.editJudgement()),
+                weigher,
+                clock));
     }
 }

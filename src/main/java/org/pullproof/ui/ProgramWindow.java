@@ -58,6 +58,7 @@ final class ProgramWindow {
     private final PullFileChooser pullFiles;
     private final Clock clock;
     private final FxRunner runner = new FxRunner();
+    private final FxRunner weigher = new FxRunner();
     private final Look look;
     private final Scene scene;
     private Optional<SessionViewModel> shown = Optional.empty();
@@ -80,7 +81,10 @@ final class ProgramWindow {
         });
         look.unitsProperty().addListener((of, before, units) -> prefer(preferences -> preferences.withUnits(units)));
         stage.setScene(scene);
-        stage.setOnHidden(closed -> runner.close());
+        stage.setOnHidden(closed -> {
+            weigher.close();
+            runner.close();
+        });
     }
 
     /** Shows the window with that session, or with the title sheet. */
@@ -268,7 +272,8 @@ final class ProgramWindow {
                 () -> saveRunCard(paper, model)));
         TallySaver tally = new TallySaver(tools.makeTally(), paper);
         PictureSaver pictures = new PictureSaver(tools.makeReport(), runner, scene::getWindow);
-        sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, tally::save, pictures::save, clock).of(model));
+        sheets.addAll(
+                new MeasuringSheets(tools, cautions, pullFiles, tally::save, pictures::save, weigher, clock).of(model));
         return sheets;
     }
 }

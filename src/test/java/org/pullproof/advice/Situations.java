@@ -279,6 +279,7 @@ final class Situations {
                         Optional.empty(),
                         List.of(),
                         List.of(),
+                        List.of(),
                         Map.of()),
                 new GateKeeper(new TradeFiles().doNotRun()).gate(session, health(), tuned));
     }
@@ -303,7 +304,7 @@ final class Situations {
                 List.of(),
                 cylinders,
                 engineSigns,
-                new FaultFindings(0.5, true, chances, List.of(), List.of(), proposed, ""));
+                new FaultFindings(0.5, true, chances, List.of(), List.of(), proposed, "", Optional.empty()));
     }
 
     private DynoFindings dyno() {

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -131,13 +130,6 @@ class TradeFilesTest {
     void testsCostWhatTheTableOfTheTradeSays(String test, int cylinders, int minutes, double dollars) {
         assertEquals(minutes, FILES.testPrices().of(test).minutes(cylinders));
         assertEquals(dollars, FILES.testPrices().of(test).first().value());
-    }
-
-    @Test
-    void optionsAreNamedOnce() {
-        List<String> names =
-                FILES.options().stream().map(option -> option.name()).toList();
-        assertEquals(names, List.copyOf(new LinkedHashSet<>(names)));
     }
 
     private static TuneUpFindings assess(StepGraph graph, TuneUp tuneUp) {

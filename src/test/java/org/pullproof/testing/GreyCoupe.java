@@ -142,29 +142,27 @@ public final class GreyCoupe {
                         false,
                         Optional.empty(),
                         Optional.empty()),
-                new ChangeLedger(
-                        new Sentence("**No change yet.**"),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        0,
-                        false,
-                        List.of(),
-                        List.of(),
-                        Optional.empty(),
-                        List.of(),
-                        List.of(),
-                        Map.of()),
-                new WorthFindings(
-                        new Sentence("**Not yet to be said.**"),
-                        "USD",
-                        Money.of(0, "USD"),
-                        Optional.empty(),
-                        List.of(),
-                        List.of(),
-                        List.of()),
+                noChange(),
+                Moneys.of(session, noChange(), OptionalDouble.empty()),
                 Gates.open(),
                 nextStep("Balance, cylinder by cylinder"),
                 List.of());
+    }
+
+    private static ChangeLedger noChange() {
+        return new ChangeLedger(
+                new Sentence("**No change yet.**"),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                0,
+                false,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of());
     }
 
     private static Appraisal appraisal(Session session, String remark) {
@@ -556,6 +554,7 @@ public final class GreyCoupe {
                 Optional.empty(),
                 List.of(new ChangeLedger.Residual("base-1", "base", 0.2, 0)),
                 List.of(),
+                List.of(),
                 Map.of());
     }
 
@@ -571,29 +570,7 @@ public final class GreyCoupe {
     }
 
     private static WorthFindings worth(Session session) {
-        return new WorthFindings(
-                new Sentence("**About $180** on the cheap list, then stop and drive."),
-                "USD",
-                Money.of(96, "USD"),
-                Optional.of(Money.of(404, "USD")),
-                List.of(new WorthFindings.Row(
-                        headWork(),
-                        Optional.of(new WorthFindings.Range(0, 4.1, 8.3)),
-                        new WorthFindings.CostPerHp(
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty(),
-                                "not established: the interval holds 0"),
-                        false)),
-                List.of(new WorthFindings.Paid(
-                        session.changes().get(0).what(),
-                        Money.of(20, "USD"),
-                        new WorthFindings.CostPerHp(
-                                OptionalDouble.of(2.5),
-                                OptionalDouble.of(3.2),
-                                OptionalDouble.of(4.5),
-                                "$3 per hp ($2 to $5)"))),
-                List.of());
+        return Moneys.of(session, changes(session), OptionalDouble.of(150));
     }
 
     private static NextStep nextStep(String action) {

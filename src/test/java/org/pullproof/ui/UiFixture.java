@@ -87,7 +87,7 @@ public final class UiFixture {
                 Blank.of(TuneUpFindings.class, new Sentence("Not begun.")),
                 Blank.of(DynoFindings.class, new Sentence("**No pull yet.**")),
                 Blank.of(ChangeLedger.class, new Sentence("No change yet.")),
-                Blank.of(WorthFindings.class, new Sentence("Too early.")),
+                new WorthFindings("USD", Money.of(0, "USD"), List.of(), List.of(), true, new Unweighed()),
                 Gates.open(),
                 new NextStep(
                         "Balance, cylinder by cylinder",
