@@ -42,7 +42,12 @@ public final class Appraiser {
     public Appraisal appraise(Session session, Map<String, Trace> traces, Figures figures) {
         Assessors by = rooms.apply(session.judgement());
         HealthFindings sound = by.health().assess(session.readings(), session.profile(), session.car(), figures);
-        TuneUpFindings tuned = by.tuneUp().assess(session.tuneUp(), session.profile(), figures);
+        TuneUpFindings tuned = by.tuneUp()
+                .assess(
+                        session.tuneUp(),
+                        session.profile(),
+                        figures,
+                        session.car().quantity(Fact.ODOMETER));
         DynoFindings made = by.dyno()
                 .assess(
                         session.days(),
@@ -73,7 +78,8 @@ public final class Appraiser {
                         session.setups(),
                         presentBandKw(session, made),
                         session.profile());
-        Situation now = new Situation(session, sound, tuned, flagged, changed);
+        DayStanding day = by.day().standing(session, sound, tuned, flagged);
+        Situation now = new Situation(session, sound, tuned, flagged, changed, day.gate());
         return new Appraisal(
                 session,
                 figures,
@@ -83,6 +89,7 @@ public final class Appraiser {
                 flagged,
                 changed,
                 paid,
+                day,
                 rules.choose(now),
                 StageWords.of(now, paid));
     }

@@ -9,13 +9,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.pullproof.dyno.DoNotRun;
 import org.pullproof.health.TestKind;
 import org.pullproof.health.nexttest.TestCost;
 import org.pullproof.health.nexttest.TestCosts;
-import org.pullproof.tuneup.Step;
 import org.pullproof.tuneup.StepGraph;
 import org.pullproof.tuneup.StepGraphs;
 import org.pullproof.units.Money;
@@ -44,7 +43,7 @@ public final class TradeFiles {
     public StepGraphs stepGraphs() {
         Map<String, List<String>> cautions = cautions();
         return new StepGraphs(GRAPHS.stream()
-                .map(id -> graph(tree("tuneup/" + id + ".json"), cautions))
+                .map(id -> graph("tuneup/" + id + ".json", cautions))
                 .toList());
     }
 
@@ -58,9 +57,24 @@ public final class TradeFiles {
         return full;
     }
 
+    /** Cautions in full sentences, in the place of words that stand for an act. */
+    List<String> resolved(List<String> sentences) {
+        return resolved(sentences, cautions());
+    }
+
     /** The caution that ends every list of cautions. */
     public String lastCaution() {
         return text(tree("advice/cautions.json"), "always");
+    }
+
+    /** What must be right before a car is loaded. */
+    public DoNotRun doNotRun() {
+        JsonNode file = tree("dyno/do-not-run.json");
+        List<DoNotRun.Check> checks = new ArrayList<>();
+        file.path("points")
+                .forEach(point ->
+                        checks.add(new DoNotRun.Check(text(point, "key"), text(point, "about"), text(point, "words"))));
+        return new DoNotRun(checks, strings(file.path("abort")), text(file, "abortAct"));
     }
 
     /** What each test takes. */
@@ -80,40 +94,6 @@ public final class TradeFiles {
             Money money = again ? price.again() : price.first();
             return new TestCost(price.minutes(cylinders), money.value());
         };
-    }
-
-    private static StepGraph graph(JsonNode file, Map<String, List<String>> cautions) {
-        List<Step> steps = new ArrayList<>();
-        file.path("steps").forEach(step -> steps.add(step(step, text(file, "currency"), cautions)));
-        Map<String, List<String>> plans = new LinkedHashMap<>();
-        file.path("plans").forEach(plan -> plans.put(text(plan, "name"), strings(plan.path("steps"))));
-        return new StepGraph(text(file, "id"), text(file, "name"), steps, plans);
-    }
-
-    private static Step step(JsonNode step, String currency, Map<String, List<String>> cautions) {
-        return new Step(
-                text(step, "id"),
-                text(step, "title"),
-                strings(step.path("needs")),
-                strings(step.path("after")),
-                strings(step.path("takesOff")),
-                strings(step.path("putsBack")),
-                strings(step.path("backBeforeStart")),
-                step.required("minutes").intValue(),
-                Money.of(step.path("parts").asDouble(0), currency),
-                resolved(strings(step.path("cautions")), cautions),
-                heat(step),
-                Step.Kind.valueOf(step.path("kind")
-                        .asText("work")
-                        .toUpperCase(Locale.ROOT)
-                        .replace('-', '_')));
-    }
-
-    private static Step.Heat heat(JsonNode step) {
-        if (step.path("cools").asBoolean(false)) {
-            return Step.Heat.COOLS;
-        }
-        return step.path("warm").asBoolean(false) ? Step.Heat.WARM : Step.Heat.ANY;
     }
 
     private static TestPrice price(JsonNode price, String currency) {
@@ -151,12 +131,28 @@ public final class TradeFiles {
         return strings;
     }
 
+    private static StepGraph graph(String name, Map<String, List<String>> acts) {
+        try {
+            return new StepGraphJson(sentences -> resolved(sentences, acts)).read(JsonPlace.parse(name, bytes(name)));
+        } catch (BadFileException broken) {
+            throw new IllegalStateException("The program's file " + name + " cannot be read", broken);
+        }
+    }
+
     private JsonNode tree(String name) {
+        try {
+            return json.readTree(bytes(name));
+        } catch (IOException broken) {
+            throw new UncheckedIOException("The program's file " + name + " cannot be read", broken);
+        }
+    }
+
+    private static byte[] bytes(String name) {
         try (InputStream in = TradeFiles.class.getResourceAsStream("/org/pullproof/" + name)) {
             if (in == null) {
                 throw new IllegalStateException("The program lacks its file " + name);
             }
-            return json.readTree(in);
+            return in.readAllBytes();
         } catch (IOException broken) {
             throw new UncheckedIOException("The program's file " + name + " cannot be read", broken);
         }

@@ -32,10 +32,12 @@ import org.pullproof.ui.shell.FxRunner;
 import org.pullproof.ui.shell.Keys;
 import org.pullproof.ui.shell.Look;
 import org.pullproof.ui.shell.MainView;
+import org.pullproof.ui.shell.PictureDesk;
 import org.pullproof.ui.shell.SessionServices;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
 import org.pullproof.ui.shell.ShellActs;
+import org.pullproof.ui.shell.WindowPictureChooser;
 import org.pullproof.ui.start.FirstStart;
 import org.pullproof.ui.start.NewCar;
 import org.pullproof.ui.tuneup.TuneUpSheet;
@@ -248,16 +250,30 @@ final class ProgramWindow {
                 model,
                 "The report",
                 "report",
-                (format, on) -> tools.makeReport().bytes(appraisal, format, on));
+                (format, on) -> tools.makeReport().bytes(appraisal, model.open().folder(), format, on));
+    }
+
+    private void saveRunCard(PaperSaver paper, SessionViewModel model) {
+        Appraisal appraisal = model.appraisal();
+        paper.save(
+                model,
+                "The run card",
+                "run-card",
+                (format, on) -> tools.makeRunCard().bytes(appraisal, format, on));
     }
 
     private List<Sheet> sheets(SessionViewModel model, PaperSaver paper) {
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new CarSheet(new CarViewModel(model, tools.setFacts(), tools.chooseProfile(), profiles())));
         sheets.add(new TuneUpSheet(
-                new TuneUpViewModel(model, tools.tickStep(), tools.recordPlug(), tools.recordWires(), clock)));
+                new TuneUpViewModel(model, tools, clock),
+                new PictureDesk(
+                        model, tools.attachPicture(), runner, new WindowPictureChooser(scene::getWindow), clock),
+                () -> saveRunCard(paper, model)));
         TallySaver tally = new TallySaver(tools.makeTally(), paper);
-        sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, tally::save, weigher, clock).of(model));
+        PictureSaver pictures = new PictureSaver(tools.makeReport(), runner, scene::getWindow);
+        sheets.addAll(
+                new MeasuringSheets(tools, cautions, pullFiles, tally::save, weigher, pictures::save, clock).of(model));
         return sheets;
     }
 }

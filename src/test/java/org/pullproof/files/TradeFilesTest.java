@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -132,7 +133,8 @@ class TradeFilesTest {
     }
 
     private static TuneUpFindings assess(StepGraph graph, TuneUp tuneUp) {
-        return new TuneUpAssessor(FILES.stepGraphs()).assess(tuneUp, TuneUpSamples.engine(graph.id()), US);
+        return new TuneUpAssessor(FILES.stepGraphs())
+                .assess(tuneUp, TuneUpSamples.engine(graph.id()), US, Optional.empty());
     }
 
     private static Set<String> blocks(StepGraph graph, TuneUp tuneUp) {

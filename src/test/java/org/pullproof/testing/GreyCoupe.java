@@ -52,6 +52,9 @@ import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
 import org.pullproof.session.Note;
 import org.pullproof.session.Session;
+import org.pullproof.tuneup.Afterwards;
+import org.pullproof.tuneup.Outfit;
+import org.pullproof.tuneup.PartsToBuy;
 import org.pullproof.tuneup.PlugRecord;
 import org.pullproof.tuneup.Step;
 import org.pullproof.tuneup.TuneUp;
@@ -125,7 +128,11 @@ public final class GreyCoupe {
                         List.of(),
                         new TuneUpFindings.Plan(Map.of(), List.of(), 0),
                         List.of(),
-                        List.of()),
+                        List.of(),
+                        List.of(),
+                        new PartsToBuy(List.of()),
+                        new TuneUpFindings.Settings(List.of(), Optional.empty(), List.of()),
+                        new Afterwards(List.of(), List.of(), Optional.empty())),
                 new DynoFindings(
                         new Sentence("**No pull yet.**"),
                         List.of(),
@@ -137,6 +144,7 @@ public final class GreyCoupe {
                         Optional.empty()),
                 noChange(),
                 Moneys.of(session, noChange(), OptionalDouble.empty()),
+                Gates.open(),
                 nextStep("Balance, cylinder by cylinder"),
                 List.of());
     }
@@ -167,6 +175,7 @@ public final class GreyCoupe {
                 dyno(session),
                 changes(session),
                 worth(session),
+                Gates.open(),
                 nextStep("Two more control pulls at base"),
                 List.of(new StageProgress(Stage.HEALTH, StageProgress.Progress.DONE, "eight of eight level")));
     }
@@ -349,7 +358,8 @@ public final class GreyCoupe {
                 Money.of(0, "USD"),
                 List.of(caution),
                 Step.Heat.ANY,
-                Step.Kind.WORK);
+                Step.Kind.WORK,
+                Outfit.NONE);
         Step gate = new Step(
                 "n",
                 "Everything back, start",
@@ -362,20 +372,27 @@ public final class GreyCoupe {
                 Money.of(0, "USD"),
                 List.of(),
                 Step.Heat.ANY,
-                Step.Kind.START_GATE);
+                Step.Kind.START_GATE,
+                Outfit.NONE);
         return new TuneUpFindings(
                 new Sentence("**Not yet.** One of two steps is done; the battery lead is off the car."),
                 List.of(
                         new TuneUpFindings.StepState(off, TuneUpFindings.State.DONE, List.of()),
                         new TuneUpFindings.StepState(gate, TuneUpFindings.State.NOW, List.of())),
-                List.of(new TuneUpFindings.OffCar("battery lead", "a", READ)),
-                List.of(new TuneUpFindings.Block("battery lead: off the car", "a", Optional.of("battery lead"))),
+                List.of(new TuneUpFindings.OffCar(
+                        "battery lead", Optional.of("a"), READ, "", Optional.empty(), Optional.empty())),
+                List.of(new TuneUpFindings.Block(
+                        "battery lead: off the car", Optional.of("a"), Optional.of("battery lead"))),
                 List.of(
                         new TuneUpFindings.PlugFinding(plug(1), Optional.of("old gap over the range")),
                         new TuneUpFindings.PlugFinding(plug(2), Optional.empty())),
                 new TuneUpFindings.Plan(Map.of(), List.of(), 10),
                 List.of(),
-                List.of());
+                List.of(),
+                List.of(),
+                new PartsToBuy(List.of()),
+                new TuneUpFindings.Settings(List.of(), Optional.empty(), List.of()),
+                new Afterwards(List.of(), List.of(), Optional.empty()));
     }
 
     private static List<Setup> setups() {

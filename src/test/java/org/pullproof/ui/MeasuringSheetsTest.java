@@ -77,6 +77,7 @@ class MeasuringSheetsTest {
                 () -> List.of(first, second),
                 (car, test) -> {},
                 new ImmediateRunner(),
+                (car, picture) -> {},
                 SheetFixture.CLOCK);
         model.stageProperty().set(Stage.HEALTH);
         List<Sheet> all = sheets.of(model);

@@ -62,6 +62,7 @@ public final class WorthFixture {
                 plain.dyno(),
                 plain.changes(),
                 Moneys.of(open.session(), plain.changes(), OptionalDouble.of(PRESENT_KW)),
+                plain.day(),
                 plain.next(),
                 plain.stages());
     }
