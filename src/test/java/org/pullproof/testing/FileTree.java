@@ -22,6 +22,17 @@ public final class FileTree {
         }
     }
 
+    /** Copies a folder and everything in it to a place where nothing is yet. */
+    public static void copy(Path from, Path to) throws IOException {
+        List<Path> all;
+        try (Stream<Path> tree = Files.walk(from)) {
+            all = tree.toList();
+        }
+        for (Path one : all) {
+            Files.copy(one, to.resolve(from.relativize(one).toString()));
+        }
+    }
+
     /** The names of the files in a folder, sorted; none if it is not there. */
     public static List<String> names(Path folder) throws IOException {
         if (!Files.isDirectory(folder)) {
