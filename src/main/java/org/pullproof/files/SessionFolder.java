@@ -28,7 +28,7 @@ public final class SessionFolder {
             "the session on disk is as it was. Make room or get the right to write there, or save a copy elsewhere.";
 
     /** More than any session or pull of a real dyno day; a guard against the wrong file. */
-    private static final long MOST_BYTES = 200L * 1024 * 1024;
+    private static final int MOST_MEGABYTES = 200;
 
     private final Path folder;
     private final WholeFile writer;
@@ -103,16 +103,7 @@ public final class SessionFolder {
     }
 
     private static byte[] readBytes(Path file) throws BadFileException {
-        try {
-            if (Files.size(file) > MOST_BYTES) {
-                throw new BadFileException(file.toString(), "", "the file is larger than 200 MB; is it the right one?");
-            }
-            return Files.readAllBytes(file);
-        } catch (BadFileException tooLarge) {
-            throw tooLarge;
-        } catch (IOException failure) {
-            throw new BadFileException(file.toString(), "", Reason.of(failure) + ".");
-        }
+        return BoundedFile.read(file, MOST_MEGABYTES);
     }
 
     /**

@@ -80,10 +80,7 @@ final class ProgramWindow {
         });
         look.unitsProperty().addListener((of, before, units) -> prefer(preferences -> preferences.withUnits(units)));
         stage.setScene(scene);
-        stage.setOnHidden(closed -> {
-            letGo();
-            runner.close();
-        });
+        stage.setOnHidden(closed -> runner.closeAfter(tools.desk()::letGo));
     }
 
     /** Shows the window with that session, or with the title sheet. */

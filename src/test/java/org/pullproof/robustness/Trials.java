@@ -23,8 +23,10 @@ final class Trials {
         long seed = Long.parseLong(arguments[2]);
         List<String> wrong = switch (arguments[0]) {
             case "kills" -> kills(times, seed);
+            case "files" -> files(times, seed);
             default ->
-                throw new IllegalArgumentException("There is no trial \"" + arguments[0] + "\"; there is kills.");
+                throw new IllegalArgumentException(
+                        "There is no trial \"" + arguments[0] + "\"; there are kills, files.");
         };
         wrong.forEach(OUT::println);
         System.exit(wrong.isEmpty() ? 0 : 1);
@@ -47,5 +49,18 @@ final class Trials {
         }
         FileTree.delete(folder);
         return wrong;
+    }
+
+    private static List<String> files(int times, long seed) throws Exception {
+        Path folder = Files.createTempDirectory("pullproof-files");
+        try (HostileFiles files = new HostileFiles(folder)) {
+            HostileFiles.Outcome outcome = files.read(times, seed);
+            OUT.printf(
+                    "%d spoilt files, %d taken, %d refused by a sentence; otherwise: %d%n",
+                    times, outcome.taken(), outcome.refused(), outcome.wrong().size());
+            return outcome.wrong();
+        } finally {
+            FileTree.delete(folder);
+        }
     }
 }
