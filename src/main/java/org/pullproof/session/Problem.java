@@ -1,6 +1,6 @@
 package org.pullproof.session;
 
-import java.util.regex.Pattern;
+import org.pullproof.units.Inert;
 
 /**
  * Something wrong in what was read.
@@ -10,18 +10,10 @@ import java.util.regex.Pattern;
  * @param message a sentence that says what would be right
  */
 public record Problem(String file, String place, String message) {
-    /** Signs that steer a terminal or turn the direction of reading: a file may hold them, and a message may quote it. */
-    private static final Pattern STEERING =
-            Pattern.compile("[\\p{Cc}\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069\\p{Cs}]");
-
     public Problem {
-        file = still(file);
-        place = still(place);
-        message = still(message);
-    }
-
-    private static String still(String text) {
-        return STEERING.matcher(text).replaceAll("\uFFFD");
+        file = Inert.words(file);
+        place = Inert.words(place);
+        message = Inert.words(message);
     }
 
     /** One line for people: {@code readings.csv, row 4: cylinder 9 of 8: …}. */

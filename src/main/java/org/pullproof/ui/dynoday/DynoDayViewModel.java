@@ -19,6 +19,7 @@ import org.pullproof.dyno.StatedFinding;
 import org.pullproof.engine.Setup;
 import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
+import org.pullproof.ui.parts.CopiedRow;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Shown;
@@ -224,8 +225,7 @@ public final class DynoDayViewModel {
     /** The pulls as a table, to be copied. */
     public String table() {
         return rows().stream()
-                .map(row -> String.join(
-                        "\t",
+                .map(row -> CopiedRow.of(
                         row.name(),
                         row.pull().pull().time().toString(),
                         row.band(),

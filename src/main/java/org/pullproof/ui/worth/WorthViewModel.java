@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.pullproof.drawing.MoneyStrip;
+import org.pullproof.ui.parts.CopiedRow;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Money;
@@ -157,8 +158,7 @@ public final class WorthViewModel {
     /** The options as a table, to be copied. */
     public String table() {
         return findings().options().stream()
-                .map(row -> String.join(
-                        "\t",
+                .map(row -> CopiedRow.of(
                         row.option().name(),
                         row.option().low().toString(),
                         row.option().likely().toString(),
