@@ -107,8 +107,13 @@ final class JsonPlace {
 
     /** Makes a value; what its constructor refuses becomes a problem of this place. */
     <T> T checked(Supplier<T> maker) throws BadFileException {
+        return refusing(place -> maker.get());
+    }
+
+    /** Reads a value from this place; what its constructor refuses becomes a problem of this place. */
+    <T> T refusing(Reader<T> reader) throws BadFileException {
         try {
-            return maker.get();
+            return reader.read(this);
         } catch (IllegalArgumentException refused) {
             throw problem(sentence(refused));
         }

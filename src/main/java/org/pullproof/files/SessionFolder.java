@@ -37,7 +37,10 @@ public final class SessionFolder {
         this(folder, new WholeFile());
     }
 
-    SessionFolder(Path folder, WholeFile writer) {
+    /**
+     * @param writer writes every file; a test hands in one that fails
+     */
+    public SessionFolder(Path folder, WholeFile writer) {
         this.folder = folder;
         this.writer = writer;
     }

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 public final class WholeFile {
     /** Moves the finished file over the old one. */
     @FunctionalInterface
-    interface Move {
+    public interface Move {
         void move(Path from, Path to) throws IOException;
     }
 
@@ -31,7 +31,10 @@ public final class WholeFile {
         this((from, to) -> Files.move(from, to, StandardCopyOption.ATOMIC_MOVE));
     }
 
-    WholeFile(Move move) {
+    /**
+     * @param move puts the finished file in its place; a test hands in one that fails
+     */
+    public WholeFile(Move move) {
         this.move = move;
     }
 
