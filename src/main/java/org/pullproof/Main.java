@@ -25,6 +25,7 @@ import org.pullproof.app.EditSteps;
 import org.pullproof.app.ExcludePull;
 import org.pullproof.app.ForeignFiles;
 import org.pullproof.app.JudgedAssessors;
+import org.pullproof.app.KeptSittings;
 import org.pullproof.app.MakeReport;
 import org.pullproof.app.MakeRunCard;
 import org.pullproof.app.MakeTally;
@@ -114,7 +115,7 @@ public final class Main {
      */
     public static Toolbox tools(Path home, Path config) {
         PullFileReader pullReader = new PullFileReader(new CsvFile());
-        SessionDesk desk = new SessionDesk(pullReader);
+        SessionDesk desk = new SessionDesk(pullReader, Clock.system(ZoneId.systemDefault()));
         Correction correction = new Correction();
         TradeConstants constants = new TradeConstants();
         TradeFiles trade = new TradeFiles();
@@ -156,6 +157,7 @@ public final class Main {
                         new JudgedAssessors(constants, trade, correction),
                         new NextStepRules(trade.testPrices(), cautions))),
                 new EditJudgement(desk, constants),
+                new KeptSittings(desk),
                 new CheckSession(desk),
                 new MakeReport(Clock.system(ZoneId.systemDefault())),
                 new MakeTally(cautions));

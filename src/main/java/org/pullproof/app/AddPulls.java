@@ -18,7 +18,6 @@ import org.pullproof.dyno.PullFile;
 import org.pullproof.dyno.PullTable;
 import org.pullproof.files.BadFileException;
 import org.pullproof.files.IncomingFile;
-import org.pullproof.files.SessionFolder;
 import org.pullproof.session.Edit;
 import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
@@ -189,12 +188,11 @@ public final class AddPulls {
     private List<Pull> kept(
             OpenSession open, Wanted wanted, List<ReadFile> files, Session inSetup, List<LocalDateTime> times)
             throws BadFileException {
-        SessionFolder folder = new SessionFolder(open.folder());
         String setup = inSetup.presentSetup();
         int number = DynoDays.nextNumber(inSetup.days(), setup);
         List<Pull> pulls = new ArrayList<>();
         for (ReadFile file : files) {
-            PullFile kept = folder.keep(file.file().name(), file.file().bytes());
+            PullFile kept = desk.keep(open, file.file().name(), file.file().bytes());
             for (int part = 1; part <= file.table().pulls().size(); part++) {
                 pulls.add(new Pull(
                         setup,

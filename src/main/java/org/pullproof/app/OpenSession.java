@@ -23,6 +23,11 @@ public record OpenSession(Path folder, History history, Map<String, Trace> trace
         problems = List.copyOf(problems);
     }
 
+    /** Whether nothing was edited yet since it was opened. */
+    boolean isUntouched() {
+        return history.past().isEmpty() && history.future().isEmpty();
+    }
+
     public Session session() {
         return history.present();
     }

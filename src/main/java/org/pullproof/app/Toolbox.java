@@ -42,6 +42,7 @@ import org.pullproof.session.Judgement;
  * @param recordMoney keeps what is spent and what could be
  * @param appraise tells what a session amounts to, every room asked once
  * @param editJudgement puts other values of judgement in the place of the program's own
+ * @param keptSittings shows the documents of earlier sittings and goes back to one
  * @param checkSession reads everything and tells each problem
  * @param makeReport makes the report
  * @param makeTally makes the printed blank of a test
@@ -80,6 +81,7 @@ public record Toolbox(
         RecordMoney recordMoney,
         Appraise appraise,
         EditJudgement editJudgement,
+        KeptSittings keptSittings,
         CheckSession checkSession,
         MakeReport makeReport,
         MakeTally makeTally) {}

@@ -72,6 +72,7 @@ public final class Commands {
                 new WorthCommand(tools),
                 new NextCommand(tools),
                 new ReportCommand(tools),
+                new VersionsCommand(tools),
                 new CheckCommand(tools));
     }
 

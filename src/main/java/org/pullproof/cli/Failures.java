@@ -6,6 +6,7 @@ import java.lang.System.Logger.Level;
 import java.nio.file.FileSystemException;
 import org.pullproof.files.BadFileException;
 import org.pullproof.files.Reason;
+import org.pullproof.units.Inert;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
@@ -17,7 +18,7 @@ final class Failures implements IExecutionExceptionHandler {
     @Override
     public int handleExecutionException(Exception failure, CommandLine command, ParseResult parsed) {
         LOG.log(Level.DEBUG, "The command failed", failure);
-        command.getErr().println(sentence(failure));
+        command.getErr().println(Inert.lines(sentence(failure)));
         return Output.WRONG_INPUT;
     }
 

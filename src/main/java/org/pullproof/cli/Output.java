@@ -7,6 +7,7 @@ import org.pullproof.app.Toolbox;
 import org.pullproof.files.PreferenceFile;
 import org.pullproof.session.Problem;
 import org.pullproof.units.Figures;
+import org.pullproof.units.Inert;
 import org.pullproof.units.UnitSystem;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -59,8 +60,8 @@ public final class Output {
         return units == Units.us ? UnitSystem.US : UnitSystem.METRIC;
     }
 
-    public void print(String line) {
-        out().println(line);
+    public void print(String words) {
+        out().println(Inert.lines(words));
     }
 
     public void print(List<String> lines) {
@@ -72,7 +73,7 @@ public final class Output {
     }
 
     public void print(Json object) {
-        print(object.toString());
+        out().println(object);
     }
 
     /** Tells problems on standard error, one line each. */

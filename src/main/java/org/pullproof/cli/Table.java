@@ -3,6 +3,7 @@ package org.pullproof.cli;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.pullproof.units.Inert;
 
 /** A table for people in plain text: two spaces between columns, figures to the right. */
 public final class Table {
@@ -35,7 +36,7 @@ public final class Table {
         if (cells.length != heads.size()) {
             throw new IllegalArgumentException("A row has " + heads.size() + " cells, was " + Arrays.toString(cells));
         }
-        rows.add(List.of(cells));
+        rows.add(Arrays.stream(cells).map(Inert::words).toList());
         return this;
     }
 

@@ -8,9 +8,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.pullproof.dyno.Columns.Column;
+import org.pullproof.units.Quoted;
 
 /** Finds the header row of a pull file and what its columns tell. */
 final class ColumnFinder {
+    private static final int MOST_NAMED = 30;
+
     /** A preamble is a page at most. */
     private static final int PREAMBLE_ROWS = 200;
 
@@ -157,13 +160,19 @@ final class ColumnFinder {
         return Optional.of(torqueChosen || torqueOnly ? Role.TORQUE : Role.POWER);
     }
 
+    /** What is no table may have one column as long as the file, or thousands. */
+    private static String inShort(List<String> headers) {
+        String first = headers.stream().limit(MOST_NAMED).map(Quoted::of).collect(Collectors.joining(", "));
+        return headers.size() > MOST_NAMED ? first + " and " + (headers.size() - MOST_NAMED) + " more" : first;
+    }
+
     private int only(Role role) throws UnreadablePullException {
         List<Integer> columns = header.having(role);
         if (columns.isEmpty()) {
             throw new UnreadablePullException(
                     header.line(),
                     "the file has no " + missing(role) + " column; columns found: "
-                            + String.join(", ", header.named()) + ". If one of them is it, say " + example(role) + "."
+                            + inShort(header.named()) + ". If one of them is it, say " + example(role) + "."
                             + drumHint(role));
         }
         if (columns.size() > 1) {

@@ -7,10 +7,14 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Pattern;
 import org.pullproof.dyno.Columns.Column;
+import org.pullproof.units.Quoted;
 
 /** Reads the rows below the header into a recording; a row that lacks a figure that is needed is left out and named. */
 final class SampleReader {
     private static final Pattern FIGURE_LIKE = Pattern.compile("[+\\-\u2212]?[\\d.,\u00a0 ']+");
+    /** No channel of a dyno reaches it in SI units; a guard against a spoilt cell. */
+    private static final double LARGEST = 1e12;
+
     private static final double SLOWEST_RPM = 100;
     private static final double FASTEST_RPM = 25000;
 
@@ -66,9 +70,10 @@ final class SampleReader {
         }
     }
 
+    /** In SI units; NaN where the cell holds no figure, or one too large to be measured. */
     private double figure(TableRow row, Column column) {
-        double figure = mark.read(row.cell(column.index())).orElse(Double.NaN);
-        return column.unit().toSi(figure);
+        double figure = column.unit().toSi(mark.read(row.cell(column.index())).orElse(Double.NaN));
+        return Math.abs(figure) <= LARGEST ? figure : Double.NaN;
     }
 
     private boolean usable(TableRow row, Role role) {
@@ -80,7 +85,7 @@ final class SampleReader {
             problems.leftOut(
                     row.line(),
                     header,
-                    cell.isEmpty() ? "the cell is empty" : "\"" + shortened(cell) + "\" is not a figure");
+                    cell.isEmpty() ? "the cell is empty" : "\"" + Quoted.of(cell) + "\" is not a figure");
             return false;
         }
         if (role == Role.RPM && (figure < SLOWEST_RPM || figure > FASTEST_RPM)) {
@@ -121,9 +126,5 @@ final class SampleReader {
                 .map(row -> row.cell(column))
                 .filter(cell -> FIGURE_LIKE.matcher(cell).matches())
                 .toList();
-    }
-
-    private static String shortened(String cell) {
-        return cell.length() > 40 ? cell.substring(0, 40) + "…" : cell;
     }
 }

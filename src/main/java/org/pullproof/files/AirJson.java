@@ -83,6 +83,10 @@ final class AirJson {
             return place.checked(() -> new Barometer.Report(told, here));
         }
         Quantity read = place.at("read").quantity(Dimension.PRESSURE);
+        return place.refusing(at -> barometer(at, form, read));
+    }
+
+    private static Barometer barometer(JsonPlace place, PressureForm form, Quantity read) throws BadFileException {
         return switch (form) {
             case STATION -> new Barometer.Station(read, place.maybe(ELEVATION, at -> at.quantity(Dimension.LENGTH)));
             case STATION_ELSEWHERE -> new Barometer.Elsewhere(read, length(place, "readAt"), length(place, ELEVATION));

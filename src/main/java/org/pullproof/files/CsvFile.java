@@ -21,6 +21,9 @@ import java.util.stream.Stream;
 public final class CsvFile {
     private static final int SNIFFED_LINES = 400;
 
+    /** More than any row of a table; a guard against what is no table. */
+    private static final int LONGEST_LINE = 1_000_000;
+
     /**
      * @param line where the row begins, from 1
      * @param cells its cells from the left, as they stand
@@ -38,6 +41,7 @@ public final class CsvFile {
      * @throws BadFileException if it is empty, no text, or a quote does not close
      */
     public List<Row> rows(String name, byte[] bytes) throws BadFileException {
+        requireLines(name, bytes);
         String text = text(name, bytes);
         if (text.isBlank()) {
             throw new BadFileException(name, "", "the file is empty; a table with a header row is expected.");
@@ -45,6 +49,22 @@ public final class CsvFile {
         List<Row> rows = parse(name, text, separator(text));
         requireClosedQuotes(name, text, rows);
         return rows;
+    }
+
+    private static void requireLines(String name, byte[] bytes) throws BadFileException {
+        int begin = 0;
+        int line = 1;
+        for (int i = 0; i < bytes.length; i++) {
+            if (bytes[i] == '\n' || bytes[i] == '\r') {
+                begin = i + 1;
+                line += bytes[i] == '\n' ? 1 : 0;
+            } else if (i - begin >= LONGEST_LINE) {
+                throw new BadFileException(
+                        name,
+                        "line " + line,
+                        "the line is longer than a million characters; save it as CSV, one row a line.");
+            }
+        }
     }
 
     private static List<Row> parse(String name, String text, char separator) throws BadFileException {

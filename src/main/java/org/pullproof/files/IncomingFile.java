@@ -10,7 +10,7 @@ import java.util.Arrays;
 /** A file that comes from outside the session, read whole. Immutable. */
 public final class IncomingFile {
     /** More than any pull of a real dyno day; a guard against the wrong file. */
-    private static final long MOST_BYTES = 50L * 1024 * 1024;
+    private static final int MOST_MEGABYTES = 50;
 
     private final String name;
     private final byte[] bytes;
@@ -30,12 +30,10 @@ public final class IncomingFile {
             if (Files.isDirectory(file)) {
                 throw new BadFileException(file.toString(), "", "this is a folder; name the files in it.");
             }
-            if (Files.size(file) > MOST_BYTES) {
-                throw new BadFileException(file.toString(), "", "the file is larger than 50 MB; is it the right one?");
-            }
             LocalDateTime changed =
                     LocalDateTime.ofInstant(Files.getLastModifiedTime(file).toInstant(), ZoneId.systemDefault());
-            return new IncomingFile(String.valueOf(file.getFileName()), Files.readAllBytes(file), changed);
+            return new IncomingFile(
+                    String.valueOf(file.getFileName()), BoundedFile.read(file, MOST_MEGABYTES), changed);
         } catch (BadFileException known) {
             throw known;
         } catch (IOException failure) {

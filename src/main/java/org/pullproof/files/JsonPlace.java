@@ -27,6 +27,7 @@ import org.pullproof.session.Problem;
 import org.pullproof.units.Dimension;
 import org.pullproof.units.Money;
 import org.pullproof.units.Quantity;
+import org.pullproof.units.Quoted;
 import org.pullproof.units.Unit;
 
 /**
@@ -106,8 +107,13 @@ final class JsonPlace {
 
     /** Makes a value; what its constructor refuses becomes a problem of this place. */
     <T> T checked(Supplier<T> maker) throws BadFileException {
+        return refusing(place -> maker.get());
+    }
+
+    /** Reads a value from this place; what its constructor refuses becomes a problem of this place. */
+    <T> T refusing(Reader<T> reader) throws BadFileException {
         try {
-            return maker.get();
+            return reader.read(this);
         } catch (IllegalArgumentException refused) {
             throw problem(sentence(refused));
         }
@@ -242,15 +248,11 @@ final class JsonPlace {
         return switch (node.getNodeType()) {
             case ARRAY -> "a list";
             case OBJECT -> "an object";
-            case STRING -> "the text \"" + shortened(node.textValue()) + "\"";
-            case NUMBER -> "the number " + node.asText();
+            case STRING -> "the text \"" + Quoted.of(node.textValue()) + "\"";
+            case NUMBER -> "the number " + Quoted.of(node.asText());
             case BOOLEAN -> node.asText();
             default -> "nothing";
         };
-    }
-
-    private static String shortened(String text) {
-        return text.length() > 40 ? text.substring(0, 40) + "…" : text;
     }
 
     /** A text such as {@code 158 psi}. */
@@ -264,7 +266,7 @@ final class JsonPlace {
         String text = text();
         String name = text.replaceFirst("^\\s*[+\\-\u2212]?[\\d.,]+", "");
         Unit unit = Unit.named(name)
-                .orElseThrow(() -> problem("\"" + shortened(text) + "\" is no figure with a unit, such as 158 psi."));
+                .orElseThrow(() -> problem("\"" + Quoted.of(text) + "\" is no figure with a unit, such as 158 psi."));
         return quantity(unit.dimension());
     }
 
@@ -286,7 +288,7 @@ final class JsonPlace {
         try {
             return parser.apply(text);
         } catch (DateTimeParseException wrong) {
-            throw problem("\"" + shortened(text) + "\" is not " + what + ": write " + example + ".");
+            throw problem("\"" + Quoted.of(text) + "\" is not " + what + ": write " + example + ".");
         }
     }
 
@@ -297,7 +299,7 @@ final class JsonPlace {
         return Arrays.stream(all)
                 .filter(one -> Keys.of(one).equals(text))
                 .findFirst()
-                .orElseThrow(() -> problem("\"" + shortened(text) + "\" is none of "
+                .orElseThrow(() -> problem("\"" + Quoted.of(text) + "\" is none of "
                         + Arrays.stream(all).map(Keys::of).collect(Collectors.joining(", ")) + "."));
     }
 }

@@ -58,11 +58,9 @@ public final class PreferenceFile {
             return new Found(Preferences.atFirst(), Optional.empty());
         }
         try {
-            return new Found(read(JsonPlace.parse(file().toString(), Files.readAllBytes(file()))), Optional.empty());
+            return new Found(read(JsonPlace.parse(file().toString(), BoundedFile.read(file(), 1))), Optional.empty());
         } catch (BadFileException bad) {
             return setAside(bad.problems().get(0));
-        } catch (IOException failure) {
-            return setAside(new Problem(file().toString(), "", Reason.of(failure) + "."));
         }
     }
 

@@ -18,6 +18,7 @@ import org.pullproof.engine.PlugSpec;
 import org.pullproof.engine.Rotor;
 import org.pullproof.units.Dimension;
 import org.pullproof.units.Quantity;
+import org.pullproof.units.Quoted;
 import org.pullproof.units.Unit;
 
 /** An engine profile as it is written in a file of its own and inside a session. */
@@ -68,7 +69,7 @@ final class ProfileJson {
         FuelSystem fuel = place.at("fuel").oneOf(FuelSystem.class);
         boolean charged = place.at("charged").flag();
         Known interference = place.at("interference").oneOf(Known.class);
-        String steps = place.at("steps").text();
+        String steps = place.need("steps", ProfileJson::steps);
         List<String> sources = place.each("sources", JsonPlace::text);
         return place.checked(() -> new EngineProfile(
                 id,
@@ -102,6 +103,15 @@ final class ProfileJson {
         List<Integer> cylinders = place.at("cylinders").list(JsonPlace::whole);
         boolean leads = place.at("leads").flag();
         return place.checked(() -> new Bank(name, cylinders, leads));
+    }
+
+    private static String steps(JsonPlace place) throws BadFileException {
+        String steps = place.text();
+        if (!TradeFiles.GRAPHS.contains(steps)) {
+            throw place.problem("\"" + Quoted.of(steps) + "\" is no tune-up known here; there are "
+                    + String.join(", ", TradeFiles.GRAPHS) + ".");
+        }
+        return steps;
     }
 
     private static FiringOrder firing(JsonPlace place, List<Bank> banks) throws BadFileException {

@@ -14,7 +14,6 @@ import org.pullproof.session.Problem;
 /** The engine profiles that come with the program: one JSON file each, editable by people. */
 public final class ProfileShelf {
     private static final String ENDING = ".json";
-    private static final long MOST_BYTES = 1024L * 1024;
 
     private final Path folder;
 
@@ -101,15 +100,6 @@ public final class ProfileShelf {
     }
 
     private static EngineProfile read(Path file) throws BadFileException {
-        try {
-            if (Files.size(file) > MOST_BYTES) {
-                throw new BadFileException(file.toString(), "", "the file is too large for a profile.");
-            }
-            return ProfileJson.read(JsonPlace.parse(file.toString(), Files.readAllBytes(file)));
-        } catch (BadFileException bad) {
-            throw bad;
-        } catch (IOException failure) {
-            throw new BadFileException(file.toString(), "", Reason.of(failure) + ".");
-        }
+        return ProfileJson.read(JsonPlace.parse(file.toString(), BoundedFile.read(file, 1)));
     }
 }

@@ -129,6 +129,10 @@ final class ReadingJson {
     }
 
     private static Conditions conditions(JsonPlace place) throws BadFileException {
+        return place.refusing(ReadingJson::made);
+    }
+
+    private static Conditions made(JsonPlace place) throws BadFileException {
         return new Conditions(
                 place.maybeWhole("strokes"),
                 place.maybe("throttle", at -> at.oneOf(Conditions.Throttle.class)),

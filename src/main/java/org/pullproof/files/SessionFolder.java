@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.List;
 import org.pullproof.dyno.PullFile;
 import org.pullproof.session.About;
@@ -12,18 +13,22 @@ import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
 
 /**
- * A session on disk: {@code session.json} and, in {@code pulls/} and {@code pictures/}, the pull files
- * and photographs exactly as they came.
+ * A session on disk: {@code session.json}; in {@code pulls/} and {@code pictures/} the pull files and photographs exactly as they
+ * came; in {@code kept/} documents of earlier sittings.
  *
- * <p>Everything is written whole: after a kill the old document is there or the new one. Not safe for two writers at once.
+ * <p>Everything is written whole: after a kill the old document is there or the new one. Not safe for two writers at once: who
+ * writes has a {@link SessionLock}.
  */
 public final class SessionFolder {
     private static final String DOCUMENT = "session.json";
     private static final String PULLS = "pulls";
     private static final String PICTURES = "pictures";
+    private static final String KEPT = "kept";
+    private static final String AS_IT_WAS =
+            "the session on disk is as it was. Make room or get the right to write there, or save a copy elsewhere.";
 
     /** More than any session or pull of a real dyno day; a guard against the wrong file. */
-    private static final long MOST_BYTES = 200L * 1024 * 1024;
+    private static final int MOST_MEGABYTES = 200;
 
     private final Path folder;
     private final WholeFile writer;
@@ -32,7 +37,10 @@ public final class SessionFolder {
         this(folder, new WholeFile());
     }
 
-    SessionFolder(Path folder, WholeFile writer) {
+    /**
+     * @param writer writes every file; a test hands in one that fails
+     */
+    public SessionFolder(Path folder, WholeFile writer) {
         this.folder = folder;
         this.writer = writer;
     }
@@ -44,6 +52,19 @@ public final class SessionFolder {
     /** Whether a session lies here. */
     public boolean holdsSession() {
         return Files.exists(document());
+    }
+
+    /**
+     * Makes the folder, if it is not there.
+     *
+     * @throws BadFileException if it cannot be made
+     */
+    public void make() throws BadFileException {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException failure) {
+            throw new BadFileException(folder.toString(), "", Reason.of(failure) + "; name another folder.");
+        }
     }
 
     private Path document() {
@@ -62,8 +83,12 @@ public final class SessionFolder {
                     "",
                     "here lies no session: name a folder with a session.json, or make one with \"pullproof new\".");
         }
-        String name = document().toString();
-        Session session = SessionJson.read(JsonPlace.parse(name, readBytes(document())));
+        return read(document());
+    }
+
+    private static Session read(Path file) throws BadFileException {
+        String name = file.toString();
+        Session session = SessionJson.read(JsonPlace.parse(name, readBytes(file)));
         List<Problem> problems = new CrossReferences(name, session).problems();
         if (!problems.isEmpty()) {
             throw new BadFileException(problems);
@@ -71,17 +96,17 @@ public final class SessionFolder {
         return session;
     }
 
-    static byte[] readBytes(Path file) throws BadFileException {
+    /** Whether the document on disk says exactly what this session says; false too if it cannot be read. */
+    public boolean says(Session session) {
         try {
-            if (Files.size(file) > MOST_BYTES) {
-                throw new BadFileException(file.toString(), "", "the file is larger than 200 MB; is it the right one?");
-            }
-            return Files.readAllBytes(file);
-        } catch (BadFileException tooLarge) {
-            throw tooLarge;
-        } catch (IOException failure) {
-            throw new BadFileException(file.toString(), "", Reason.of(failure) + ".");
+            return Arrays.equals(readBytes(document()), text(session)) || read().equals(session);
+        } catch (BadFileException unreadable) {
+            return false;
         }
+    }
+
+    static byte[] readBytes(Path file) throws BadFileException {
+        return BoundedFile.read(file, MOST_MEGABYTES);
     }
 
     /**
@@ -90,14 +115,59 @@ public final class SessionFolder {
      * @throws BadFileException if it could not be written; the document on disk is then as it was
      */
     public void write(Session session) throws BadFileException {
-        byte[] text = JsonText.of(SessionJson.write(session, "Pullproof " + ProgramVersion.text()));
         try {
-            Files.createDirectories(folder);
-            writer.write(document(), text);
+            writer.write(document(), text(session));
         } catch (IOException failure) {
-            throw new BadFileException(
-                    document().toString(), "", Reason.of(failure) + "; the session on disk is as it was.");
+            throw new BadFileException(document().toString(), "", Reason.of(failure) + "; " + AS_IT_WAS);
         }
+    }
+
+    private static byte[] text(Session session) {
+        return JsonText.of(SessionJson.write(session, "Pullproof " + ProgramVersion.text()));
+    }
+
+    private KeptVersions kept() {
+        return new KeptVersions(folder.resolve(KEPT), writer);
+    }
+
+    /**
+     * The documents kept of this session, the newest first; at most ten.
+     *
+     * @throws BadFileException if they cannot be listed
+     */
+    public List<KeptVersion> versions() throws BadFileException {
+        try {
+            return kept().all();
+        } catch (IOException failure) {
+            throw new BadFileException(folder.resolve(KEPT).toString(), "", Reason.of(failure) + ".");
+        }
+    }
+
+    /**
+     * @throws BadFileException if the kept document is lost or unreadable
+     */
+    public Session read(KeptVersion version) throws BadFileException {
+        return read(kept().file(version));
+    }
+
+    /**
+     * Keeps the document on disk as it is now, and drops the oldest beyond ten.
+     *
+     * @throws BadFileException if it could not be kept
+     */
+    public void keepVersion(LocalDateTime time) throws BadFileException {
+        try {
+            kept().keep(readBytes(document()), time);
+        } catch (BadFileException known) {
+            throw known;
+        } catch (IOException failure) {
+            throw new BadFileException(folder.resolve(KEPT).toString(), "", Reason.of(failure) + "; " + AS_IT_WAS);
+        }
+    }
+
+    /** Removes what a killed program left half written. Only for who has the {@link SessionLock}: a part may be another's work. */
+    void removeParts() {
+        List.of(folder, folder.resolve(PULLS), folder.resolve(KEPT)).forEach(WholeFile::removeParts);
     }
 
     /**

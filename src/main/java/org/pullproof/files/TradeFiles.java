@@ -26,7 +26,8 @@ import org.pullproof.worth.TestPrices;
  * the program, so one that cannot be read is a fault of the program and ends it.
  */
 public final class TradeFiles {
-    private static final List<String> GRAPHS = List.of(
+    /** The tune-ups a profile may name. */
+    static final List<String> GRAPHS = List.of(
             "v-distributor",
             "v-coil-on-plug",
             "inline-distributor",

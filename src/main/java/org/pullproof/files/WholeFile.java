@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.UUID;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Writes a file so that a kill or a full disk leaves the old one or the new one, never half of it: to a file beside it, flushed
@@ -16,9 +18,12 @@ import java.util.UUID;
 public final class WholeFile {
     /** Moves the finished file over the old one. */
     @FunctionalInterface
-    interface Move {
+    public interface Move {
         void move(Path from, Path to) throws IOException;
     }
+
+    private static final System.Logger LOG = System.getLogger(WholeFile.class.getName());
+    private static final Pattern PART = Pattern.compile(".*\\.[0-9a-f]{8}\\.part", Pattern.DOTALL);
 
     private final Move move;
 
@@ -26,7 +31,10 @@ public final class WholeFile {
         this((from, to) -> Files.move(from, to, StandardCopyOption.ATOMIC_MOVE));
     }
 
-    WholeFile(Move move) {
+    /**
+     * @param move puts the finished file in its place; a test hands in one that fails
+     */
+    public WholeFile(Move move) {
         this.move = move;
     }
 
@@ -43,6 +51,24 @@ public final class WholeFile {
             Files.deleteIfExists(part);
         }
         flushFolder(target);
+    }
+
+    /** Removes from a folder what a kill left of files half written. What cannot be removed does no harm: nothing reads it. */
+    static void removeParts(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            return;
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path part : files.filter(WholeFile::isPart).toList()) {
+                Files.deleteIfExists(part);
+            }
+        } catch (IOException failure) {
+            LOG.log(System.Logger.Level.DEBUG, "A file half written was not removed", failure);
+        }
+    }
+
+    private static boolean isPart(Path file) {
+        return PART.matcher(String.valueOf(file.getFileName())).matches();
     }
 
     // Not Files.createTempFile: its mode 600 would stay on the file after the move.
@@ -65,8 +91,7 @@ public final class WholeFile {
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
         } catch (IOException notSupported) {
-            System.getLogger(WholeFile.class.getName())
-                    .log(System.Logger.Level.DEBUG, "The folder was not flushed", notSupported);
+            LOG.log(System.Logger.Level.DEBUG, "The folder was not flushed", notSupported);
         }
     }
 }

@@ -34,6 +34,20 @@ public record Conditions(
         Optional<String> who,
         Optional<Quantity> closed) {
 
+    public Conditions {
+        if (strokes.orElse(1) < 1) {
+            throw new IllegalArgumentException("Strokes are counted from 1, were " + strokes.getAsInt());
+        }
+        requireAboveZero("Cranking speed", crankingRpm);
+        requireAboveZero("Station pressure", station);
+    }
+
+    private static void requireAboveZero(String name, Optional<Quantity> told) {
+        told.filter(quantity -> !(quantity.si() > 0)).ifPresent(quantity -> {
+            throw new IllegalArgumentException(name + " is above zero, was " + quantity);
+        });
+    }
+
     /** Conditions of which oil, who and the closed hose are not recorded. */
     public Conditions(
             OptionalInt strokes,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.pullproof.engine.EngineProfile;
+import org.pullproof.units.Quoted;
 
 /**
  * A table of readings, as written on a phone or a sheet: a header with the names of the columns, then one reading a row. All
@@ -84,11 +85,11 @@ public final class ReadingSheet {
             if (column.isEmpty()) {
                 problems.add(new Problem(
                         head.line(),
-                        name.strip(),
+                        Quoted.of(name.strip()),
                         name.isBlank()
                                 ? "A column has no name; the columns are " + SheetColumn.names() + "."
-                                : "There is no column \"" + name.strip() + "\"; the columns are " + SheetColumn.names()
-                                        + "."));
+                                : "There is no column \"" + Quoted.of(name.strip()) + "\"; the columns are "
+                                        + SheetColumn.names() + "."));
             } else if (seen.contains(column.get())) {
                 problems.add(new Problem(head.line(), column.get().key(), "The column stands twice; keep one."));
             } else {

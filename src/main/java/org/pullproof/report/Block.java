@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.pullproof.drawing.Drawing;
+import org.pullproof.units.Inert;
 import org.pullproof.units.Sentence;
 
 /** A part of a section. */

@@ -3,6 +3,7 @@ package org.pullproof.report;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pullproof.drawing.Drawing;
+import org.pullproof.units.Inert;
 
 /**
  * One cell of a table.

@@ -1,6 +1,7 @@
 package org.pullproof.report;
 
 import java.util.List;
+import org.pullproof.units.Inert;
 import org.pullproof.units.Sentence;
 
 /**

@@ -1,6 +1,7 @@
 package org.pullproof.report;
 
 import java.util.List;
+import org.pullproof.units.Inert;
 
 /**
  * The steps of a tune-up on paper, with boxes to tick: each with its parts off and back, tools, figures and cautions.

@@ -31,7 +31,8 @@ public final class SvgPainter {
         long height = whole(drawing.height());
         String shapes = drawing.shapes().stream().map(this::shape).collect(Collectors.joining());
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" width=\"" + width + "\" height=\"" + height
-                + "\" viewBox=\"0 0 " + width + " " + height + "\"><title>" + Inert.xml(drawing.title()) + "</title>"
+                + "\" viewBox=\"0 0 " + width + " " + height + "\"><title>" + Markup.escaped(drawing.title())
+                + "</title>"
                 + shapes + "</svg>";
     }
 
@@ -96,7 +97,7 @@ public final class SvgPainter {
         return "<text x=\"" + px(text.x()) + "\" y=\"" + px(text.y()) + "\" font-family=\"" + families(text)
                 + "\" font-size=\"" + px(text.size()) + "\" font-weight=\"" + text.weight() + "\" text-anchor=\""
                 + text.anchor().name().toLowerCase(Locale.ROOT) + "\"" + fill(Optional.of(text.ink())) + ">"
-                + Inert.xml(text.words()) + "</text>";
+                + Markup.escaped(text.words()) + "</text>";
     }
 
     /** A rectangle of the sheet's colour behind a label; its width is estimated, SVG cannot measure words. */

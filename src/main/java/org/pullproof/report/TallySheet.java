@@ -3,6 +3,7 @@ package org.pullproof.report;
 import java.util.List;
 import java.util.Optional;
 import org.pullproof.drawing.Drawing;
+import org.pullproof.units.Inert;
 
 /**
  * A printed blank for one test: one page, a big box for each reading, in the order of the test.

@@ -1,5 +1,7 @@
 package org.pullproof.session;
 
+import org.pullproof.units.Inert;
+
 /**
  * Something wrong in what was read.
  *
@@ -8,6 +10,12 @@ package org.pullproof.session;
  * @param message a sentence that says what would be right
  */
 public record Problem(String file, String place, String message) {
+    public Problem {
+        file = Inert.words(file);
+        place = Inert.words(place);
+        message = Inert.words(message);
+    }
+
     /** One line for people: {@code readings.csv, row 4: cylinder 9 of 8: …}. */
     @Override
     public String toString() {

@@ -28,6 +28,8 @@ import org.pullproof.files.ProgramVersion;
 import org.pullproof.ui.car.CarSheet;
 import org.pullproof.ui.car.CarViewModel;
 import org.pullproof.ui.dynoday.PullFileChooser;
+import org.pullproof.ui.kept.KeptPage;
+import org.pullproof.ui.kept.KeptViewModel;
 import org.pullproof.ui.shell.FxRunner;
 import org.pullproof.ui.shell.Keys;
 import org.pullproof.ui.shell.Look;
@@ -83,7 +85,7 @@ final class ProgramWindow {
         stage.setScene(scene);
         stage.setOnHidden(closed -> {
             weigher.close();
-            runner.close();
+            runner.closeAfter(tools.desk()::letGo);
         });
     }
 
@@ -179,12 +181,13 @@ final class ProgramWindow {
     private void newCar() {
         Optional<Path> left = shown.map(model -> model.open().folder());
         closeSession();
+        letGo();
         Path parent = Path.of(System.getProperty("user.home", "."), "pullproof");
         NewCar[] form = new NewCar[1];
         form[0] = new NewCar(
                 profiles(),
                 parent,
-                this::chooseFolder,
+                () -> chooseFolder("Folder of a session"),
                 (name, engine, folder) -> begin(form[0], name, engine, folder),
                 () -> left.ifPresentOrElse(this::open, () -> firstStart("")));
         root(form[0], "Pullproof");
@@ -198,14 +201,25 @@ final class ProgramWindow {
                 failure -> form.say(String.valueOf(failure.getMessage())));
     }
 
-    private Optional<Path> chooseFolder() {
+    /** Lets another program write the session, once what was begun here is written. */
+    private void letGo() {
+        runner.run(
+                () -> {
+                    tools.desk().letGo();
+                    return true;
+                },
+                done -> {},
+                failure -> {});
+    }
+
+    private Optional<Path> chooseFolder(String title) {
         DirectoryChooser chooser = new DirectoryChooser();
-        chooser.setTitle("Folder of a session");
+        chooser.setTitle(title);
         return Optional.ofNullable(chooser.showDialog(stage)).map(File::toPath);
     }
 
     private void chooseSession() {
-        chooseFolder().ifPresent(this::open);
+        chooseFolder("Folder of a session").ifPresent(this::open);
     }
 
     /** Opens a session; a demo as a copy. */
@@ -217,7 +231,7 @@ final class ProgramWindow {
 
     private Loaded load(Path folder) throws BadFileException {
         Path own = tools.demos().holds(folder) ? tools.demos().copy(folder) : folder;
-        OpenSession open = tools.desk().open(own);
+        OpenSession open = tools.desk().openToEdit(own);
         return new Loaded(open, tools.appraise().of(open, look.figures()));
     }
 
@@ -230,9 +244,15 @@ final class ProgramWindow {
         SessionViewModel model = new SessionViewModel(loaded.open(), loaded.appraisal(), services, runner, look, clock);
         PaperSaver paper = new PaperSaver(tools.makeReport(), runner, scene::getWindow);
         Runnable report = () -> saveReport(paper, model);
-        MainView view = new MainView(model, sheets(model, paper), new ShellActs(report, leave -> values(model, leave)));
+        ShellActs acts = new ShellActs(
+                report,
+                () -> saveCopy(model),
+                () -> model.act(tools.desk()::readAgain),
+                leave -> values(model, leave),
+                leave -> versions(model, leave));
+        MainView view = new MainView(model, sheets(model, paper), acts);
         shown = Optional.of(model);
-        keys = Optional.of(new Keys(view, model, report));
+        keys = Optional.of(new Keys(view, model));
         root(view, loaded.open().session().car().name() + " – Pullproof");
         view.focusSheet();
         loaded.open().problems().stream().findFirst().ifPresent(problem -> model.say(problem.toString()));
@@ -242,6 +262,14 @@ final class ProgramWindow {
     private Node values(SessionViewModel model, Runnable leave) {
         EditJudgement judgement = tools.editJudgement();
         return new ValuesPage(new ValuesViewModel(model, new DeskValueActs(judgement), judgement.constants()), leave);
+    }
+
+    private Node versions(SessionViewModel model, Runnable leave) {
+        return new KeptPage(new KeptViewModel(model, tools.keptSittings(), runner), leave);
+    }
+
+    private void saveCopy(SessionViewModel model) {
+        chooseFolder("Folder to save a copy in").ifPresent(chosen -> new CopySaver(tools.desk()).into(model, chosen));
     }
 
     private void saveReport(PaperSaver paper, SessionViewModel model) {

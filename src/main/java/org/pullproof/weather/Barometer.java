@@ -18,6 +18,13 @@ public sealed interface Barometer {
         return station(Side.READ, Side.READ);
     }
 
+    private static void requireAir(Quantity pressure) {
+        pressure.requireDimension(Dimension.PRESSURE);
+        if (!(pressure.si() > 0)) {
+            throw new IllegalArgumentException("A pressure of the air is above zero, was " + pressure);
+        }
+    }
+
     /** Elevation of the place where the engine breathes, if it was told with the pressure. */
     Optional<Quantity> elevation();
 
@@ -32,7 +39,7 @@ public sealed interface Barometer {
      */
     record Station(Quantity pressure, Optional<Quantity> elevation) implements Barometer {
         public Station {
-            pressure.requireDimension(Dimension.PRESSURE);
+            requireAir(pressure);
             elevation.ifPresent(length -> length.requireDimension(Dimension.LENGTH));
         }
 
@@ -61,7 +68,7 @@ public sealed interface Barometer {
      */
     record Elsewhere(Quantity pressure, Quantity readAt, Quantity here) implements Barometer {
         public Elsewhere {
-            pressure.requireDimension(Dimension.PRESSURE);
+            requireAir(pressure);
             readAt.requireDimension(Dimension.LENGTH);
             here.requireDimension(Dimension.LENGTH);
         }
@@ -90,7 +97,7 @@ public sealed interface Barometer {
      */
     record Altimeter(Quantity setting, Quantity here) implements Barometer {
         public Altimeter {
-            setting.requireDimension(Dimension.PRESSURE);
+            requireAir(setting);
             here.requireDimension(Dimension.LENGTH);
         }
 
@@ -122,7 +129,7 @@ public sealed interface Barometer {
         private static final double COLUMN_KELVIN = 20;
 
         public SeaLevel {
-            pressure.requireDimension(Dimension.PRESSURE);
+            requireAir(pressure);
             here.requireDimension(Dimension.LENGTH);
         }
 

@@ -159,7 +159,9 @@ class DynoActsTest {
                 Map.of(),
                 List.of(),
                 Optional.of(told));
-        return add(wanted).added().get(0).correctedAlready();
+        AddPulls.Outcome outcome = add(wanted);
+        tools.desk().undo(outcome.open());
+        return outcome.added().get(0).correctedAlready();
     }
 
     @Test

@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -22,14 +24,16 @@ import org.pullproof.files.BadFileException;
 import org.pullproof.files.SessionFolder;
 import org.pullproof.session.Edit;
 import org.pullproof.session.Session;
+import org.pullproof.testing.FileTree;
 import org.pullproof.testing.Tools;
 
 class SessionDeskTest {
     private static final LocalDateTime NOON = LocalDateTime.of(2026, 6, 14, 12, 0);
 
     /** The first byte of the file is the power in W, so that a test sees which file was read. */
-    private final SessionDesk desk =
-            new SessionDesk((pull, bytes) -> Trace.of(new double[] {2000, 3000}, new double[] {bytes[0], bytes[0]}));
+    private final SessionDesk desk = new SessionDesk(
+            (pull, bytes) -> Trace.of(new double[] {2000, 3000}, new double[] {bytes[0], bytes[0]}),
+            Clock.fixed(NOON.toInstant(ZoneOffset.UTC), ZoneOffset.UTC));
 
     @TempDir
     private Path folder;
@@ -80,12 +84,11 @@ class SessionDeskTest {
 
     @Test
     void anEditThatCannotBeWrittenIsToldAndTheSessionStaysAsItWas() throws Exception {
-        Files.delete(open.folder().resolve("session.json"));
-        Files.delete(open.folder());
+        FileTree.delete(open.folder());
         Files.writeString(open.folder(), "a file where the folder was");
         assertThatExceptionOfType(BadFileException.class)
                 .isThrownBy(() -> desk.edit(open, tell(Fact.RUNS, "dies")))
-                .withMessageContaining("the session on disk is as it was");
+                .withMessageContaining("nothing was written, for here", "save a copy elsewhere");
         assertThat(open.session().car().runs()).isEmpty();
     }
 

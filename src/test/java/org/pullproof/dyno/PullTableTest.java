@@ -43,6 +43,14 @@ class PullTableTest {
         assertThat(table.trace().watt(0)).isCloseTo(watt, within(1e-3));
     }
 
+    /** Found by spoilt files: 400 digits are more than a double holds (IEEE 754, up to 1.8e308), and made the pull fail. */
+    @Test
+    void aFigureTooLargeToBeMeasuredIsLeftOutAndNamed() throws UnreadablePullException {
+        PullTable table = read("rpm;power kW", "2000;100", "2050;" + "9".repeat(400), "2100;102", "2150;103");
+        assertThat(table.trace().size()).isEqualTo(3);
+        assertThat(table.problems()).singleElement().asString().contains("is not a figure");
+    }
+
     @Test
     void powerGoesBeforeTorque() throws UnreadablePullException {
         assertThat(read("rpm;torque Nm;power kW", "3000;100;90", "3050;100;91")

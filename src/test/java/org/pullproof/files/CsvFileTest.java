@@ -31,6 +31,14 @@ class CsvFileTest {
     }
 
     @Test
+    void aLineWithoutEndIsRefusedBeforeItIsTakenApart() {
+        byte[] endless = ("a,b\n" + "1,".repeat(600_000)).getBytes(StandardCharsets.UTF_8);
+        assertThatThrownBy(() -> file.rows("t.csv", endless))
+                .hasMessage(
+                        "t.csv, line 2: the line is longer than a million characters; save it as CSV, one row a line.");
+    }
+
+    @Test
     void aDecimalCommaIsNoSeparatorBesideSemicolons() throws BadFileException {
         assertThat(rows("n;P\n2000;43,3\n2025;44,1\n").get(1).cells()).containsExactly("2000", "43,3");
     }

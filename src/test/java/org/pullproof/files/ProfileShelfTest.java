@@ -40,6 +40,14 @@ class ProfileShelfTest {
         assertThat(profile.geometry().boreMetre()).isEqualTo(0.1);
     }
 
+    /** Found by hostile words in every text: such a profile was taken, and then no session of it could be appraised. */
+    @Test
+    void aTuneUpThatIsNotKnownIsRefusedAtItsPlace() throws Exception {
+        assertThat(refused("\"steps\": \"v-distributor\"", "\"steps\": \"v-diesel\""))
+                .hasMessageContaining(
+                        "mine.json, steps: \"v-diesel\" is no tune-up known here; there are v-distributor,");
+    }
+
     @Test
     void aProfileFileOfOnesOwnIsFoundByItsPath() throws Exception {
         Path mine = Files.copy(PROFILES.resolve("i4-distributor.json"), folder.resolve("mine.json"));

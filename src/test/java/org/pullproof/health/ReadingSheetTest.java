@@ -36,6 +36,12 @@ class ReadingSheetTest {
     }
 
     @Test
+    void aHeaderThatIsNoHeaderIsQuotedInShort() {
+        assertThat(problem("x".repeat(5000) + ",test", "1,balance").message())
+                .startsWith("There is no column \"" + "x".repeat(40) + "…\"");
+    }
+
+    @Test
     void aCompressionReadingKeepsHowItWasMade() {
         Reading.Compression reading = (Reading.Compression) one(
                 "test,cylinder,value,first,strokes,throttle,plugs,engine,crankingVolts",

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
+import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -129,6 +130,48 @@ class ProgramWindowTest {
     private int readings(Path folder) {
         try {
             return tools.desk().open(folder).session().readings().size();
+        } catch (org.pullproof.files.BadFileException unreadable) {
+            throw new AssertionError(unreadable);
+        }
+    }
+
+    @Test
+    void theKeptVersionsAreOpenedByAKeyAndLeftByEscape(FxRobot robot) throws TimeoutException {
+        openDemo(robot);
+        control(robot, KeyCode.K);
+        until(() -> robot.lookup("#kept-versions").tryQuery().isPresent());
+        robot.type(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#kept-versions").tryQuery()).isEmpty();
+    }
+
+    @Test
+    void whatSomethingElseWroteMeanwhileIsReadAgainByAKey(FxRobot robot) throws Exception {
+        openDemo(robot);
+        Path document = config.resolve("demo-sessions/grey-coupe/session.json");
+        Files.writeString(document, Files.readString(document).replace("\"runs\": \"yes\"", "\"runs\": \"dies\""));
+        control(robot, KeyCode.R);
+        until(() -> robot.lookup(".button").queryAllAs(Button.class).stream()
+                .anyMatch(button -> "Undo: Read again from the disk".equals(button.getAccessibleText())));
+    }
+
+    @Test
+    void theWindowHoldsItsSession(FxRobot robot) throws Exception {
+        openDemo(robot);
+        Path folder = config.resolve("demo-sessions/grey-coupe");
+        assertThat(Tools.ofTheProgram().desk().openToEdit(folder).problems())
+                .singleElement()
+                .asString()
+                .contains("another Pullproof has this session open");
+        control(robot, KeyCode.N);
+        Toolbox other = Tools.ofTheProgram();
+        until(() -> isFree(other, folder));
+        other.desk().letGo();
+    }
+
+    private static boolean isFree(Toolbox other, Path folder) {
+        try {
+            return other.desk().openToEdit(folder).problems().isEmpty();
         } catch (org.pullproof.files.BadFileException unreadable) {
             throw new AssertionError(unreadable);
         }

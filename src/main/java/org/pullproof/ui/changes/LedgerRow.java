@@ -2,10 +2,12 @@ package org.pullproof.ui.changes;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.pullproof.changes.Call;
 import org.pullproof.changes.Change;
 import org.pullproof.changes.JudgedChange;
 import org.pullproof.changes.Unjudged;
+import org.pullproof.ui.parts.CopiedRow;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Shown;
 
@@ -85,9 +87,19 @@ public record LedgerRow(
 
     /** The line as cells of a table. */
     String cells() {
-        String interval = judged.map(of -> Figures.signed(of.differencePercent(), 1) + "\t"
-                        + Figures.signed(of.low(), 1) + "\t" + Figures.signed(of.high(), 1))
-                .orElse("\t\t");
-        return String.join("\t", what, steps, interval, call.words(), beforeAfter, cost, sentence);
+        return CopiedRow.of(
+                what,
+                steps,
+                percent(JudgedChange::differencePercent),
+                percent(JudgedChange::low),
+                percent(JudgedChange::high),
+                call.words(),
+                beforeAfter,
+                cost,
+                sentence);
+    }
+
+    private String percent(ToDoubleFunction<JudgedChange> of) {
+        return judged.map(one -> Figures.signed(of.applyAsDouble(one), 1)).orElse("");
     }
 }

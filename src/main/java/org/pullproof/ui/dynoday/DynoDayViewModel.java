@@ -18,6 +18,7 @@ import org.pullproof.dyno.PullFindings;
 import org.pullproof.dyno.StatedFinding;
 import org.pullproof.engine.Setup;
 import org.pullproof.session.Session;
+import org.pullproof.ui.parts.CopiedRow;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Shown;
@@ -219,8 +220,7 @@ public final class DynoDayViewModel {
     /** The pulls as a table, to be copied. */
     public String table() {
         return rows().stream()
-                .map(row -> String.join(
-                        "\t",
+                .map(row -> CopiedRow.of(
                         row.name(),
                         row.pull().pull().time().toString(),
                         row.band(),

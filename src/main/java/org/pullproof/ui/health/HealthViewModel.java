@@ -15,6 +15,7 @@ import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
 import org.pullproof.ui.health.ReadingRules.RefusedEntry;
+import org.pullproof.ui.parts.CopiedRow;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.units.Shown;
 
@@ -229,9 +230,9 @@ public final class HealthViewModel {
     }
 
     private static String line(Tile tile) {
-        return Stream.concat(
+        return CopiedRow.of(Stream.concat(
                         Stream.of(String.valueOf(tile.number()), tile.words()),
                         tile.values().stream().map(Tile.Value::figure))
-                .collect(Collectors.joining("\t"));
+                .toArray(String[]::new));
     }
 }

@@ -28,6 +28,14 @@ public final class FxRunner implements BackgroundRunner, AutoCloseable {
         });
     }
 
+    /** Finishes what was begun, does this last, and takes nothing more. */
+    public void closeAfter(Runnable last) {
+        if (!worker.isShutdown()) {
+            worker.execute(last);
+        }
+        close();
+    }
+
     /** Finishes what was begun and takes nothing more. */
     @Override
     public void close() {

@@ -23,12 +23,17 @@ public final class Keys {
     private final SessionViewModel model;
     private final Map<KeyCombination, Runnable> acts = new HashMap<>();
 
-    public Keys(MainView view, SessionViewModel model, Runnable report) {
+    public Keys(MainView view, SessionViewModel model) {
         this.view = view;
         this.model = model;
         acts.put(control(KeyCode.ENTER), view::doNextStep);
-        acts.put(control(KeyCode.P), report);
+        acts.put(control(KeyCode.P), view.acts().report());
         acts.put(control(KeyCode.J), view::openValues);
+        acts.put(control(KeyCode.K), view::openVersions);
+        acts.put(control(KeyCode.R), view.acts().readAgain());
+        acts.put(
+                new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
+                view.acts().copy());
         acts.put(new KeyCodeCombination(KeyCode.F6), view::rotateFocus);
         Iterator<KeyCode> digit = DIGITS.iterator();
         for (Stage stage : Stage.values()) {

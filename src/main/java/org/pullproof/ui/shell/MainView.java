@@ -4,7 +4,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
@@ -28,9 +27,9 @@ public final class MainView extends StackPane {
     private final BorderPane frame = new BorderPane();
     private final Rail rail;
     private final NextStepPane next;
-    private final Function<Runnable, Node> values;
+    private final ShellActs acts;
     private Optional<Node> valuesPage = Optional.empty();
-    private boolean valuesOpen;
+    private Optional<Node> cover = Optional.empty();
 
     /**
      * @param sheets one for each stage
@@ -40,9 +39,9 @@ public final class MainView extends StackPane {
         this.model = model;
         sheets.forEach(sheet -> this.sheets.put(sheet.stage(), sheet));
         this.rail = new Rail(model);
-        this.values = acts.values();
+        this.acts = acts;
         this.next = new NextStepPane(model, this::doNextStep);
-        frame.setTop(new TopBar(model, acts.report(), this::openValues));
+        frame.setTop(new TopBar(model, new TopBar.Acts(acts.report(), this::openValues, this::openVersions)));
         frame.setLeft(rail);
         frame.setCenter(sheetFrame());
         frame.setRight(next);
@@ -105,23 +104,33 @@ public final class MainView extends StackPane {
     }
 
     private Optional<Node> wholePage() {
-        if (valuesOpen) {
-            return valuesPage;
+        if (cover.isPresent()) {
+            return cover;
         }
         return sheet().page().getValue() instanceof SheetPage.Whole page ? Optional.of(page.node()) : Optional.empty();
     }
 
     /** Opens the page of the values that the program judges by, over everything else. */
     void openValues() {
-        valuesPage = valuesPage.or(() -> Optional.of(values.apply(this::closeValues)));
-        valuesOpen = true;
+        valuesPage = valuesPage.or(() -> Optional.of(acts.values().apply(this::uncover)));
+        cover = valuesPage;
         showPage();
     }
 
-    private void closeValues() {
-        valuesOpen = false;
+    /** Opens the page of what is kept of earlier sittings, over everything else. */
+    void openVersions() {
+        cover = Optional.of(acts.versions().apply(this::uncover));
+        showPage();
+    }
+
+    private void uncover() {
+        cover = Optional.empty();
         showPage();
         focusSheet();
+    }
+
+    ShellActs acts() {
+        return acts;
     }
 
     /** Whether a page of the whole window has the keyboard to itself. */

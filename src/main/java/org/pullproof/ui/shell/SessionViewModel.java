@@ -37,7 +37,7 @@ public final class SessionViewModel {
     private static final Logger LOG = System.getLogger(SessionViewModel.class.getName());
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
-    private record Asked(Act act, Consumer<String> refused) {}
+    private record Asked(Act act, Consumer<String> refused, Consumer<OpenSession> done) {}
 
     private final SessionServices services;
     private final BackgroundRunner runner;
@@ -103,7 +103,17 @@ public final class SessionViewModel {
      * @param refused receives the sentence if it cannot be done
      */
     public void act(Act act, Consumer<String> refused) {
-        waiting.add(new Asked(act, refused));
+        act(act, refused, after -> {});
+    }
+
+    /**
+     * Does something to the session.
+     *
+     * @param refused receives the sentence if it cannot be done
+     * @param done receives the session after it
+     */
+    public void act(Act act, Consumer<String> refused, Consumer<OpenSession> done) {
+        waiting.add(new Asked(act, refused, done));
         startNext();
     }
 
@@ -114,10 +124,10 @@ public final class SessionViewModel {
         acting = true;
         Asked next = waiting.remove();
         OpenSession before = open.get();
-        runner.run(() -> next.act().on(before), after -> done(before, after), failure -> failed(next, failure));
+        runner.run(() -> next.act().on(before), after -> done(next, before, after), failure -> failed(next, failure));
     }
 
-    private void done(OpenSession before, OpenSession after) {
+    private void done(Asked asked, OpenSession before, OpenSession after) {
         acting = false;
         problem.set("");
         open.set(after);
@@ -127,6 +137,7 @@ public final class SessionViewModel {
                 after.history().past().size() > before.history().past().size();
         said.set(forward ? undoName.get() : "");
         appraise();
+        asked.done().accept(after);
         startNext();
     }
 

@@ -7,6 +7,14 @@ import javafx.scene.Node;
  * What the window offers on every sheet.
  *
  * @param report saves the report
+ * @param copy saves the session elsewhere and goes on there
+ * @param readAgain takes the session as it is on disk
  * @param values makes the page of the values that the program judges by; it is handed what closes it
+ * @param versions makes the page of what is kept of earlier sittings; it is handed what closes it
  */
-public record ShellActs(Runnable report, Function<Runnable, Node> values) {}
+public record ShellActs(
+        Runnable report,
+        Runnable copy,
+        Runnable readAgain,
+        Function<Runnable, Node> values,
+        Function<Runnable, Node> versions) {}

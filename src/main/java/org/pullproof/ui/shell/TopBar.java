@@ -26,7 +26,14 @@ final class TopBar extends HBox {
     private final Button undo = Actions.plain("Undo", "");
     private final Button redo = Actions.plain("Redo", "");
 
-    TopBar(SessionViewModel model, Runnable report, Runnable values) {
+    /**
+     * @param report saves the report
+     * @param values opens the values that the program judges by
+     * @param versions opens what is kept of earlier sittings
+     */
+    record Acts(Runnable report, Runnable values, Runnable versions) {}
+
+    TopBar(SessionViewModel model, Acts acts) {
         getStyleClass().add("top");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
@@ -38,7 +45,7 @@ final class TopBar extends HBox {
                         switchCell("Units", units, model.look()::otherUnits),
                         switchCell("Light", light, model.look()::otherLight),
                         space,
-                        actions(model, report, values));
+                        actions(model, acts));
         model.appraisalProperty().addListener((of, before, after) -> show(after));
         model.look().nightProperty().addListener((of, before, night) -> showLight(night));
         show(model.appraisal());
@@ -79,22 +86,28 @@ final class TopBar extends HBox {
         return cell;
     }
 
-    private Node actions(SessionViewModel model, Runnable report, Runnable values) {
+    private Node actions(SessionViewModel model, Acts acts) {
         undo.setOnAction(pressed -> model.undo());
         redo.setOnAction(pressed -> model.redo());
         model.undoNameProperty().addListener((of, before, name) -> name(undo, "Undo", "nothing to undo", name));
         model.redoNameProperty().addListener((of, before, name) -> name(redo, "Redo", "nothing to redo", name));
         name(undo, "Undo", "nothing to undo", model.undoNameProperty().get());
         name(redo, "Redo", "nothing to redo", model.redoNameProperty().get());
-        Button print = Actions.plain("Report", "Ctrl P");
-        print.setOnAction(pressed -> report.run());
-        Button judged = Actions.plain("Values", "Ctrl J");
+        Button print = action("Report", "Ctrl P", "Save the report", acts.report());
+        Button judged = action("Values", "Ctrl J", "What the program judges by", acts.values());
         judged.setId("open-values");
-        judged.setTooltip(new Tooltip("What the program judges by"));
-        judged.setOnAction(pressed -> values.run());
-        HBox actions = new HBox(undo, redo, judged, print);
+        Button kept = action("Kept", "Ctrl K", "Kept versions of earlier sittings", acts.versions());
+        kept.setId("open-versions");
+        HBox actions = new HBox(undo, redo, kept, judged, print);
         actions.getStyleClass().add("top-actions");
         return actions;
+    }
+
+    private static Button action(String words, String key, String tip, Runnable act) {
+        Button button = Actions.plain(words, key);
+        button.setTooltip(new Tooltip(tip));
+        button.setOnAction(pressed -> act.run());
+        return button;
     }
 
     /** An action that can't be done now still says why. */

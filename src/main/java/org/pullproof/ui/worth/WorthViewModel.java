@@ -21,6 +21,7 @@ import org.pullproof.advice.Stage;
 import org.pullproof.app.BackgroundRunner;
 import org.pullproof.car.Fact;
 import org.pullproof.drawing.MoneyStrip;
+import org.pullproof.ui.parts.CopiedRow;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Money;
@@ -323,8 +324,7 @@ public final class WorthViewModel {
     private String table(Weighed shown) {
         AnswerRows rows = rows(shown);
         return shown.answer().options().stream()
-                .map(row -> String.join(
-                        "\t",
+                .map(row -> CopiedRow.of(
                         row.name(),
                         rows.net(row),
                         rows.netEnds(row),

@@ -59,9 +59,11 @@ public final class DynoPictures {
     static DayViewModel day(SessionViewModel session) {
         return new DayViewModel(
                 session,
-                new DeskDayActs(new PrepareDay(new SessionDesk((pull, bytes) -> {
-                    throw new IllegalStateException("no pull is read");
-                }))),
+                new DeskDayActs(new PrepareDay(new SessionDesk(
+                        (pull, bytes) -> {
+                            throw new IllegalStateException("no pull is read");
+                        },
+                        SheetFixture.CLOCK))),
                 SheetFixture.CLOCK);
     }
 
