@@ -28,6 +28,7 @@ import org.pullproof.files.ProgramVersion;
 import org.pullproof.ui.car.CarSheet;
 import org.pullproof.ui.car.CarViewModel;
 import org.pullproof.ui.dynoday.PullFileChooser;
+import org.pullproof.ui.search.Found;
 import org.pullproof.ui.shell.FxRunner;
 import org.pullproof.ui.shell.Keys;
 import org.pullproof.ui.shell.Look;
@@ -224,13 +225,21 @@ final class ProgramWindow {
         SessionViewModel model = new SessionViewModel(loaded.open(), loaded.appraisal(), services, runner, look, clock);
         PaperSaver paper = new PaperSaver(tools.makeReport(), runner, scene::getWindow);
         Runnable report = () -> saveReport(paper, model);
-        MainView view = new MainView(model, sheets(model, paper), new ShellActs(report, leave -> values(model, leave)));
+        MainView view =
+                new MainView(model, sheets(model, paper), new ShellActs(report, leave -> values(model, leave), more()));
         shown = Optional.of(model);
         keys = Optional.of(new Keys(view, model, report));
         root(view, loaded.open().session().car().name() + " – Pullproof");
         view.focusSheet();
         loaded.open().problems().stream().findFirst().ifPresent(problem -> model.say(problem.toString()));
         prefer(preferences -> preferences.withOpened(loaded.open().folder()));
+    }
+
+    /** What can be done on every sheet and has no button there. */
+    private List<Found> more() {
+        return List.of(
+                Found.act("Begin with another car", "a new session", "Ctrl N", this::newCar),
+                Found.act("Open a session", "a folder with session.json", "Ctrl O", this::chooseSession));
     }
 
     private Node values(SessionViewModel model, Runnable leave) {

@@ -107,6 +107,6 @@ public final class UiFixture {
 
     /** Nothing to save, and no values to show. */
     public static ShellActs shellActs() {
-        return new ShellActs(() -> {}, leave -> new Region());
+        return new ShellActs(() -> {}, leave -> new Region(), List.of());
     }
 }

@@ -4,9 +4,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -14,6 +16,7 @@ import javafx.scene.layout.VBox;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Stage;
 import org.pullproof.ui.parts.AnswerHead;
+import org.pullproof.ui.search.SearchPage;
 import org.pullproof.units.Sentence;
 
 /** The window while a session is open: top cells, job rail, the sheet of the stage, next step, foot. */
@@ -28,9 +31,9 @@ public final class MainView extends StackPane {
     private final BorderPane frame = new BorderPane();
     private final Rail rail;
     private final NextStepPane next;
-    private final Function<Runnable, Node> values;
-    private Optional<Node> valuesPage = Optional.empty();
-    private boolean valuesOpen;
+    private final ShellActs acts;
+    private Optional<Node> over = Optional.empty();
+    private Optional<Node> keyboardBefore = Optional.empty();
 
     /**
      * @param sheets one for each stage
@@ -40,9 +43,9 @@ public final class MainView extends StackPane {
         this.model = model;
         sheets.forEach(sheet -> this.sheets.put(sheet.stage(), sheet));
         this.rail = new Rail(model);
-        this.values = acts.values();
+        this.acts = acts;
         this.next = new NextStepPane(model, this::doNextStep);
-        frame.setTop(new TopBar(model, acts.report(), this::openValues));
+        frame.setTop(new TopBar(model, acts.report(), this::openValues, this::openSearch));
         frame.setLeft(rail);
         frame.setCenter(sheetFrame());
         frame.setRight(next);
@@ -92,36 +95,56 @@ public final class MainView extends StackPane {
         }
     }
 
-    /** A page of the whole window hides everything else, so the keyboard cannot get there. */
+    /** A page of the whole window hides everything else, so the keyboard cannot get there; search lets it be seen. */
     private void showPage() {
         showAnswer();
-        boolean whole = isCovered();
-        frame.setVisible(!whole);
+        Optional<Node> whole = wholePage();
+        frame.setVisible(whole.isEmpty() || whole.get() instanceof SearchPage);
         getChildren().setAll(frame);
-        wholePage().ifPresent(page -> {
+        whole.ifPresent(page -> {
             getChildren().add(page);
             page.requestFocus();
         });
     }
 
     private Optional<Node> wholePage() {
-        if (valuesOpen) {
-            return valuesPage;
+        return over.or(() -> sheet().page().getValue() instanceof SheetPage.Whole page
+                ? Optional.of(page.node())
+                : Optional.empty());
+    }
+
+    /** Lays a page over everything until {@link #uncover()}. */
+    private void cover(Node page) {
+        if (over.isEmpty()) {
+            keyboardBefore = Optional.ofNullable(getScene()).map(Scene::getFocusOwner);
         }
-        return sheet().page().getValue() instanceof SheetPage.Whole page ? Optional.of(page.node()) : Optional.empty();
+        over = Optional.of(page);
+        showPage();
     }
 
-    /** Opens the page of the values that the program judges by, over everything else. */
+    /** Takes the page away and gives the keyboard back to where it was. */
+    private void uncover() {
+        over = Optional.empty();
+        showPage();
+        keyboardBefore
+                .filter(before -> before.getScene() == getScene())
+                .ifPresentOrElse(Node::requestFocus, this::focusSheet);
+    }
+
+    /** Opens the page of the values that the program judges by. */
     void openValues() {
-        valuesPage = valuesPage.or(() -> Optional.of(values.apply(this::closeValues)));
-        valuesOpen = true;
-        showPage();
+        cover(acts.values().apply(this::uncover));
     }
 
-    private void closeValues() {
-        valuesOpen = false;
-        showPage();
-        focusSheet();
+    /** Opens search over the session and everything that can be done. */
+    void openSearch() {
+        cover(new SearchPage(() -> new EverythingToFind(this, model, acts).list(), this::uncover));
+    }
+
+    /** Opens a sheet and presses one of its own keys. */
+    void press(Stage stage, KeyCode code, boolean control) {
+        open(stage);
+        sheet().key(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, control, false, false));
     }
 
     /** Whether a page of the whole window has the keyboard to itself. */

@@ -1,12 +1,19 @@
 package org.pullproof.ui.shell;
 
+import java.util.List;
 import java.util.function.Function;
 import javafx.scene.Node;
+import org.pullproof.ui.search.Found;
 
 /**
  * What the window offers on every sheet.
  *
  * @param report saves the report
  * @param values makes the page of the values that the program judges by; it is handed what closes it
+ * @param more what else can be done, found by search alone or by its key
  */
-public record ShellActs(Runnable report, Function<Runnable, Node> values) {}
+public record ShellActs(Runnable report, Function<Runnable, Node> values, List<Found> more) {
+    public ShellActs {
+        more = List.copyOf(more);
+    }
+}

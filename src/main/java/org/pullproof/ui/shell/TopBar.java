@@ -26,7 +26,7 @@ final class TopBar extends HBox {
     private final Button undo = Actions.plain("Undo", "");
     private final Button redo = Actions.plain("Redo", "");
 
-    TopBar(SessionViewModel model, Runnable report, Runnable values) {
+    TopBar(SessionViewModel model, Runnable report, Runnable values, Runnable search) {
         getStyleClass().add("top");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
@@ -38,7 +38,7 @@ final class TopBar extends HBox {
                         switchCell("Units", units, model.look()::otherUnits),
                         switchCell("Light", light, model.look()::otherLight),
                         space,
-                        actions(model, report, values));
+                        actions(model, report, values, search));
         model.appraisalProperty().addListener((of, before, after) -> show(after));
         model.look().nightProperty().addListener((of, before, night) -> showLight(night));
         show(model.appraisal());
@@ -79,7 +79,7 @@ final class TopBar extends HBox {
         return cell;
     }
 
-    private Node actions(SessionViewModel model, Runnable report, Runnable values) {
+    private Node actions(SessionViewModel model, Runnable report, Runnable values, Runnable search) {
         undo.setOnAction(pressed -> model.undo());
         redo.setOnAction(pressed -> model.redo());
         model.undoNameProperty().addListener((of, before, name) -> name(undo, "Undo", "nothing to undo", name));
@@ -92,7 +92,11 @@ final class TopBar extends HBox {
         judged.setId("open-values");
         judged.setTooltip(new Tooltip("What the program judges by"));
         judged.setOnAction(pressed -> values.run());
-        HBox actions = new HBox(undo, redo, judged, print);
+        Button find = Actions.plain("Search", "Ctrl F");
+        find.setId("open-search");
+        find.setTooltip(new Tooltip("Search the session and everything that can be done"));
+        find.setOnAction(pressed -> search.run());
+        HBox actions = new HBox(find, undo, redo, judged, print);
         actions.getStyleClass().add("top-actions");
         return actions;
     }
