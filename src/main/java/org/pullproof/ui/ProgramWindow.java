@@ -28,6 +28,7 @@ import org.pullproof.files.ProgramVersion;
 import org.pullproof.ui.car.CarSheet;
 import org.pullproof.ui.car.CarViewModel;
 import org.pullproof.ui.dynoday.PullFileChooser;
+import org.pullproof.ui.help.Guide;
 import org.pullproof.ui.search.Found;
 import org.pullproof.ui.shell.FxRunner;
 import org.pullproof.ui.shell.Keys;
@@ -57,6 +58,7 @@ final class ProgramWindow {
     private final PullFileChooser pullFiles;
     private final Clock clock;
     private final FxRunner runner = new FxRunner();
+    private final Guide guide = Guide.ofTheProgram();
     private final Look look;
     private final Scene scene;
     private Optional<SessionViewModel> shown = Optional.empty();
@@ -226,7 +228,7 @@ final class ProgramWindow {
         PaperSaver paper = new PaperSaver(tools.makeReport(), runner, scene::getWindow);
         Runnable report = () -> saveReport(paper, model);
         MainView view =
-                new MainView(model, sheets(model, paper), new ShellActs(report, leave -> values(model, leave), more()));
+                new MainView(model, sheets(model, paper), new ShellActs(report, leave -> values(model, leave), guide, more()));
         shown = Optional.of(model);
         keys = Optional.of(new Keys(view, model, report));
         root(view, loaded.open().session().car().name() + " – Pullproof");

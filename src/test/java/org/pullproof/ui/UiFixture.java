@@ -31,6 +31,7 @@ import org.pullproof.session.Edit;
 import org.pullproof.session.History;
 import org.pullproof.session.Session;
 import org.pullproof.tuneup.TuneUpFindings;
+import org.pullproof.ui.help.Guide;
 import org.pullproof.ui.shell.ShellActs;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Money;
@@ -107,6 +108,6 @@ public final class UiFixture {
 
     /** Nothing to save, and no values to show. */
     public static ShellActs shellActs() {
-        return new ShellActs(() -> {}, leave -> new Region(), List.of());
+        return new ShellActs(() -> {}, leave -> new Region(), Guide.ofTheProgram(), List.of());
     }
 }

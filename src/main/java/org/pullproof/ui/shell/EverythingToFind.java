@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.scene.input.KeyCode;
 import org.pullproof.advice.Stage;
 import org.pullproof.ui.search.Found;
+import org.pullproof.ui.search.Group;
 import org.pullproof.ui.search.SessionIndex;
 
 /** Everything that search finds: what can be done on this window, then what the session holds. */
@@ -32,7 +33,12 @@ final class EverythingToFind {
         all.addAll(acts.more());
         SessionIndex.of(model.appraisal())
                 .forEach(place -> all.add(Found.inSession(place, () -> view.open(place.stage()))));
+        acts.guide().headings().forEach(heading -> all.add(chapter(heading)));
         return all;
+    }
+
+    private Found chapter(String heading) {
+        return new Found(Group.GUIDE, heading, "user guide", "", () -> view.openGuide(heading));
     }
 
     private List<Found> sheets() {
@@ -76,6 +82,7 @@ final class EverythingToFind {
                         "paper or night",
                         "Ctrl L",
                         model.look()::otherLight),
+                Found.act("Help on this sheet", "its chapter of the user guide", "F1", view::openGuide),
                 Found.act("Units: the other system", "US or metric", "", model.look()::otherUnits));
     }
 

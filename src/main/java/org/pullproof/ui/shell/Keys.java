@@ -32,6 +32,7 @@ public final class Keys {
         acts.put(control(KeyCode.F), view::openSearch);
         acts.put(control(KeyCode.K), view::openSearch);
         acts.put(new KeyCodeCombination(KeyCode.F6), view::rotateFocus);
+        acts.put(new KeyCodeCombination(KeyCode.F1), view::openGuide);
         Iterator<KeyCode> digit = DIGITS.iterator();
         for (Stage stage : Stage.values()) {
             acts.put(control(digit.next()), () -> view.open(stage));

@@ -15,6 +15,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Stage;
+import org.pullproof.ui.help.GuidePage;
 import org.pullproof.ui.parts.AnswerHead;
 import org.pullproof.ui.search.SearchPage;
 import org.pullproof.units.Sentence;
@@ -139,6 +140,16 @@ public final class MainView extends StackPane {
     /** Opens search over the session and everything that can be done. */
     void openSearch() {
         cover(new SearchPage(() -> new EverythingToFind(this, model, acts).list(), this::uncover));
+    }
+
+    /** Opens the guide at the chapter of the sheet being shown. */
+    void openGuide() {
+        openGuide(acts.guide().headingOf(sheet().stage()));
+    }
+
+    /** Opens the guide at a heading. */
+    void openGuide(String heading) {
+        cover(new GuidePage(acts.guide(), heading, this::uncover));
     }
 
     /** Opens a sheet and presses one of its own keys. */

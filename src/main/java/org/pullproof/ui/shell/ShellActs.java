@@ -3,6 +3,7 @@ package org.pullproof.ui.shell;
 import java.util.List;
 import java.util.function.Function;
 import javafx.scene.Node;
+import org.pullproof.ui.help.Guide;
 import org.pullproof.ui.search.Found;
 
 /**
@@ -10,9 +11,10 @@ import org.pullproof.ui.search.Found;
  *
  * @param report saves the report
  * @param values makes the page of the values that the program judges by; it is handed what closes it
+ * @param guide the user guide
  * @param more what else can be done, found by search alone or by its key
  */
-public record ShellActs(Runnable report, Function<Runnable, Node> values, List<Found> more) {
+public record ShellActs(Runnable report, Function<Runnable, Node> values, Guide guide, List<Found> more) {
     public ShellActs {
         more = List.copyOf(more);
     }

@@ -7,6 +7,8 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -25,7 +27,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 
-/** Search is opened, used and left by keys alone, on sheets that hold one button and one field. */
+/** Search and the guide are opened, used and left by keys alone, on sheets that hold one button and one field. */
 @ExtendWith({HeadlessFx.class, ApplicationExtension.class})
 class PagesOverTheWindowTest {
     private final OpenSession open = UiFixture.after(
@@ -109,6 +111,42 @@ class PagesOverTheWindowTest {
         robot.write("1/2");
 
         assertThat(((TextField) scene.lookup("#field-Car")).getText()).isEqualTo("1/2");
+    }
+
+    @Test
+    void helpOpensTheChapterOfTheSheetAndEscapeGoesBack(FxRobot robot) {
+        control(robot, KeyCode.DIGIT3);
+        robot.type(KeyCode.F1);
+        assertThat(robot.lookup(".guide-title").<Label>query().getText()).isEqualTo("Tune-up");
+        robot.type(KeyCode.DOWN);
+        assertThat(robot.lookup(".guide-title").<Label>query().getText()).isEqualTo("Dyno day");
+
+        robot.type(KeyCode.ESCAPE);
+
+        assertThat(robot.lookup(".guide-title").tryQuery()).isEmpty();
+        assertThat(keyboardIn()).isEqualTo("button-Tune-up");
+    }
+
+    @Test
+    void pageKeysScrollTheChapter(FxRobot robot) {
+        control(robot, KeyCode.DIGIT2);
+        robot.type(KeyCode.F1);
+        ScrollPane scroll = robot.lookup(".guide-page > .scroll-pane").query();
+        assertThat(scroll.getVvalue()).isZero();
+
+        robot.type(KeyCode.PAGE_DOWN);
+
+        assertThat(scroll.getVvalue()).isPositive();
+    }
+
+    @Test
+    void searchOpensTheGuideWhereItsHeadingStands(FxRobot robot) {
+        control(robot, KeyCode.F);
+        robot.write("the tdc guide, f3").type(KeyCode.ENTER);
+
+        assertThat(robot.lookup(".guide-title").<Label>query().getText()).isEqualTo("Health");
+        ScrollPane scroll = robot.lookup(".guide-page > .scroll-pane").query();
+        assertThat(scroll.getVvalue()).isPositive();
     }
 
     @Test
