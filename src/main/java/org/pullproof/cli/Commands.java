@@ -67,6 +67,7 @@ public final class Commands {
                 new WorthCommand(tools),
                 new NextCommand(tools),
                 new ReportCommand(tools),
+                new ShareCommand(tools),
                 new CheckCommand(tools));
     }
 
