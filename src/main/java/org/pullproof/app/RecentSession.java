@@ -27,8 +27,8 @@ public record RecentSession(Path folder, Optional<Instant> changed) {
 
     private static Optional<Instant> changed(Path folder) {
         try {
-            return Optional.of(Files.getLastModifiedTime(folder.resolve("session.json"))
-                    .toInstant());
+            return Optional.of(
+                    Files.getLastModifiedTime(folder.resolve("session.json")).toInstant());
         } catch (IOException notThere) {
             return Optional.empty();
         }

@@ -34,7 +34,8 @@ public final class ShareSession {
                     "A session is shared as a zip; call it " + target.getFileName() + ".zip.");
         }
         new SessionZip(target).write(session);
-        return "The session and its pull files are in " + target + "; who gets it can open it or drop it on the window.";
+        return "The session and its pull files are in " + target
+                + "; who gets it can open it or drop it on the window.";
     }
 
     /** Whether a file is a shared session by its name. */

@@ -29,7 +29,10 @@ final class OpenCommand implements Callable<Integer> {
     private final Toolbox tools;
     private final Optional<Window> window;
 
-    @Parameters(arity = "0..1", paramLabel = "SESSION", description = "The session's folder, or a shared session as a .zip.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "SESSION",
+            description = "The session's folder, or a shared session as a .zip.")
     private Optional<Path> session = Optional.empty();
 
     @Spec
@@ -47,8 +50,7 @@ final class OpenCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         PreferenceFile.Found found = tools.preferences().read();
         found.problem().ifPresent(problem -> err().println(problem));
-        Optional<Path> chosen =
-                session.isPresent() ? Optional.of(unpacked(session.get())) : last(found.preferences());
+        Optional<Path> chosen = session.isPresent() ? Optional.of(unpacked(session.get())) : last(found.preferences());
         if (window.isPresent()) {
             show(window.get(), chosen, found.preferences());
         } else {

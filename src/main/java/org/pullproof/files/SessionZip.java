@@ -45,7 +45,9 @@ public final class SessionZip {
 
     /** Whether a file is called a zip. */
     public static boolean isNamed(Path file) {
-        return String.valueOf(file.getFileName()).toLowerCase(java.util.Locale.ROOT).endsWith(".zip");
+        return String.valueOf(file.getFileName())
+                .toLowerCase(java.util.Locale.ROOT)
+                .endsWith(".zip");
     }
 
     /**
@@ -66,7 +68,8 @@ public final class SessionZip {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream out = new ZipOutputStream(bytes)) {
             for (Path file : files(session)) {
-                String name = session.getFileName() + "/" + session.relativize(file).toString().replace('\\', '/');
+                String name = session.getFileName() + "/"
+                        + session.relativize(file).toString().replace('\\', '/');
                 out.putNextEntry(new ZipEntry(name));
                 Files.copy(file, out);
                 out.closeEntry();
@@ -82,7 +85,8 @@ public final class SessionZip {
         }
         try (Stream<Path> kept = Files.list(pulls)) {
             Stream<Path> sorted = kept.filter(Files::isRegularFile).sorted();
-            return Stream.concat(Stream.of(session.resolve("session.json")), sorted).toList();
+            return Stream.concat(Stream.of(session.resolve("session.json")), sorted)
+                    .toList();
         }
     }
 

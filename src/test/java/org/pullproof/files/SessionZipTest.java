@@ -97,7 +97,12 @@ class SessionZipTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "../evil.csv", "car/pulls/../../../evil.csv", "/evil.csv", "C:/evil.csv", "car\\..\\evil.csv", "car/.."
+                "../evil.csv",
+                "car/pulls/../../../evil.csv",
+                "/evil.csv",
+                "C:/evil.csv",
+                "car\\..\\evil.csv",
+                "car/.."
             })
     void aPathThatLeadsOutIsRefused(String name) throws Exception {
         zipOf(name, new byte[] {1});

@@ -74,8 +74,10 @@ final class GuideReader {
     private GuideBlock block() {
         String first = waiting.get(0);
         if (first.startsWith("|")) {
-            return new GuideBlock.Table(
-                    waiting.stream().filter(line -> !line.matches("[|:\\s-]+")).map(GuideReader::row).toList());
+            return new GuideBlock.Table(waiting.stream()
+                    .filter(line -> !line.matches("[|:\\s-]+"))
+                    .map(GuideReader::row)
+                    .toList());
         }
         String words = String.join(" ", waiting);
         return first.startsWith("- ")

@@ -21,8 +21,8 @@ record GuideRun(String words, Style style) {
     }
 
     /** What Markdown (CommonMark 0.31, 6.1 code spans, 6.2 emphasis, 6.3 links) the guide uses inside a line. */
-    private static final Pattern MARKED =
-            Pattern.compile("`(?<code>[^`]+)`|\\*\\*(?<bold>.+?)\\*\\*|\\*(?<italic>[^*]+)\\*|\\[(?<link>[^]]+)]\\([^)]*\\)");
+    private static final Pattern MARKED = Pattern.compile(
+            "`(?<code>[^`]+)`|\\*\\*(?<bold>.+?)\\*\\*|\\*(?<italic>[^*]+)\\*|\\[(?<link>[^]]+)]\\([^)]*\\)");
 
     /** The runs of a line; a link stays as its words. */
     static List<GuideRun> of(String line) {

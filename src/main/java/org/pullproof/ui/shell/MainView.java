@@ -30,6 +30,7 @@ public final class MainView extends StackPane {
     private final AnswerHead head = new AnswerHead();
     private final ScrollPane body = new ScrollPane();
     private final BorderPane frame = new BorderPane();
+    private final VBox bottom = new VBox();
     private final Rail rail;
     private final NextStepPane next;
     private final ShellActs acts;
@@ -50,7 +51,8 @@ public final class MainView extends StackPane {
         frame.setLeft(rail);
         frame.setCenter(sheetFrame());
         frame.setRight(next);
-        frame.setBottom(new VBox(new SaidOnce(model), new Foot(model)));
+        bottom.getChildren().setAll(new SaidOnce(model), new Foot(model));
+        frame.setBottom(bottom);
         getChildren().setAll(frame);
         sheets.forEach(sheet -> sheet.page().addListener((of, before, after) -> showPage()));
         model.appraisalProperty().addListener((of, before, after) -> showAnswer());
@@ -130,6 +132,11 @@ public final class MainView extends StackPane {
         keyboardBefore
                 .filter(before -> before.getScene() == getScene())
                 .ifPresentOrElse(Node::requestFocus, this::focusSheet);
+    }
+
+    /** Lays a strip over the foot. */
+    public void addStrip(Node strip) {
+        bottom.getChildren().add(0, strip);
     }
 
     /** Opens the page of the values that the program judges by. */

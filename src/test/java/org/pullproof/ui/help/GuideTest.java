@@ -31,8 +31,8 @@ class GuideTest {
                 .replaceAll("]\\([^)]*\\)", "")
                 .replaceAll("```\\w*|(?m)^[|:\\s-]+$|\\\\(?=\\|)|(?m)^#+ |(?m)^\\||\\|$|[*`\\[]", "");
         String shown = guide.chapters().stream()
-                .flatMap(chapter ->
-                        Stream.concat(Stream.of(chapter.title()), chapter.blocks().stream().map(GuideTest::words)))
+                .flatMap(chapter -> Stream.concat(
+                        Stream.of(chapter.title()), chapter.blocks().stream().map(GuideTest::words)))
                 .reduce("", String::concat);
 
         assertThat(letters(shown)).isEqualTo(letters(written));
@@ -81,7 +81,8 @@ class GuideTest {
     /** GitHub Flavored Markdown 0.29, 4.10: the first example, and the one with an escaped bar in a cell (from memory). */
     @Test
     void tablesAndPointsAndCodeAreReadByLines() {
-        List<GuideBlock> blocks = Guide.of("## T\n| foo | bar |\n| --- | --- |\n| baz \\| im | bim |\n\n- one\n  more\n- two\n\n```sh\na | b\n```\n")
+        List<GuideBlock> blocks = Guide.of(
+                        "## T\n| foo | bar |\n| --- | --- |\n| baz \\| im | bim |\n\n- one\n  more\n- two\n\n```sh\na | b\n```\n")
                 .chapterWith("T")
                 .blocks();
 
