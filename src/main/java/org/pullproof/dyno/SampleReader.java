@@ -5,10 +5,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import org.pullproof.dyno.Columns.Column;
 
 /** Reads the rows below the header into a recording; a row that lacks a figure that is needed is left out and named. */
 final class SampleReader {
+    private static final Pattern FIGURE_LIKE = Pattern.compile("[+\\-\u2212]?[\\d.,\u00a0 ']+");
     private static final double SLOWEST_RPM = 100;
     private static final double FASTEST_RPM = 25000;
 
@@ -117,7 +119,7 @@ final class SampleReader {
         int column = Objects.requireNonNull(columns.columns().get(role)).index();
         return rows.stream()
                 .map(row -> row.cell(column))
-                .filter(cell -> cell.matches("[+\\-\u2212]?[\\d.,\u00a0 ']+"))
+                .filter(cell -> FIGURE_LIKE.matcher(cell).matches())
                 .toList();
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import org.pullproof.files.Preferences.KnownTable;
 import org.pullproof.session.Problem;
 import org.pullproof.units.UnitSystem;
 
@@ -93,14 +94,27 @@ public final class PreferenceFile {
 
     private static Preferences read(JsonPlace place) throws BadFileException {
         DocumentFormat.require(place, FORMAT);
-        place.onlyKeys("format", "units", "night", "recent", "window", "sheet", "hints-shut");
+        place.onlyKeys("format", "units", "night", "recent", "window", "sheet", "hints-shut", "tables");
         UnitSystem units = place.at("units").oneOf(UnitSystem.class);
         boolean night = place.at("night").flag();
         List<Path> recent = place.each("recent", PreferenceFile::path);
         Optional<Preferences.WindowPlace> window = place.maybe("window", PreferenceFile::window);
         Optional<String> sheet = place.maybe("sheet", JsonPlace::text);
         boolean hintsShut = place.maybe("hints-shut", JsonPlace::flag).orElse(false);
-        return new Preferences(units, night, recent, window, sheet, hintsShut);
+        List<KnownTable> tables = place.each("tables", PreferenceFile::table);
+        return new Preferences(units, night, recent, window, sheet, hintsShut, tables);
+    }
+
+    private static KnownTable table(JsonPlace place) throws BadFileException {
+        place.onlyKeys("headers", "columns");
+        return new KnownTable(place.at("headers").text(), place.each("columns", DynoJson::column));
+    }
+
+    private static Map<String, Object> json(KnownTable table) {
+        return new JsonObject()
+                .put("headers", table.shape())
+                .put("columns", table.columns().stream().map(DynoJson::write).toList())
+                .entries();
     }
 
     private static Path path(JsonPlace place) throws BadFileException {
@@ -124,7 +138,10 @@ public final class PreferenceFile {
                 .key("units", preferences.units())
                 .put("night", preferences.night())
                 .put("recent", preferences.recent().stream().map(Path::toString).toList())
-                .put("hints-shut", preferences.hintsShut());
+                .put("hints-shut", preferences.hintsShut())
+                .unlessEmpty(
+                        "tables",
+                        preferences.tables().stream().map(PreferenceFile::json).toList());
         preferences.window().ifPresent(window -> object.put("window", json(window)));
         preferences.sheet().ifPresent(sheet -> object.put("sheet", sheet));
         return object.entries();

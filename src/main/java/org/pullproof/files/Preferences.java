@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.units.UnitSystem;
 
 /**
@@ -15,6 +16,7 @@ import org.pullproof.units.UnitSystem;
  * @param window the window's size and place, once it was shown
  * @param sheet the sheet looked at last, by its name
  * @param hintsShut whether the hints on the demo were shut for good
+ * @param tables what was told of the columns of foreign tables, the last one first, at most {@value #MOST_TABLES}
  */
 public record Preferences(
         UnitSystem units,
@@ -22,8 +24,22 @@ public record Preferences(
         List<Path> recent,
         Optional<WindowPlace> window,
         Optional<String> sheet,
-        boolean hintsShut) {
+        boolean hintsShut,
+        List<KnownTable> tables) {
     private static final int MOST_RECENT = 8;
+    private static final int MOST_TABLES = 30;
+
+    /**
+     * What was told of tables with the same headers.
+     *
+     * @param shape their headers, see {@link org.pullproof.dyno.TableLook#shape}
+     * @param columns which column is what
+     */
+    public record KnownTable(String shape, List<ColumnChoice> columns) {
+        public KnownTable {
+            columns = List.copyOf(columns);
+        }
+    }
 
     /**
      * Size and place of the window, as it was last when it did not fill the screen.
@@ -45,32 +61,33 @@ public record Preferences(
 
     public Preferences {
         recent = List.copyOf(recent);
+        tables = List.copyOf(tables);
     }
 
     /** Before anything was chosen: US units, paper. */
     public static Preferences atFirst() {
-        return new Preferences(UnitSystem.US, false, List.of(), Optional.empty(), Optional.empty(), false);
+        return new Preferences(UnitSystem.US, false, List.of(), Optional.empty(), Optional.empty(), false, List.of());
     }
 
     public Preferences withUnits(UnitSystem next) {
-        return new Preferences(next, night, recent, window, sheet, hintsShut);
+        return new Preferences(next, night, recent, window, sheet, hintsShut, tables);
     }
 
     public Preferences withNight(boolean next) {
-        return new Preferences(units, next, recent, window, sheet, hintsShut);
+        return new Preferences(units, next, recent, window, sheet, hintsShut, tables);
     }
 
     public Preferences withWindow(WindowPlace next) {
-        return new Preferences(units, night, recent, Optional.of(next), sheet, hintsShut);
+        return new Preferences(units, night, recent, Optional.of(next), sheet, hintsShut, tables);
     }
 
     public Preferences withSheet(String next) {
-        return new Preferences(units, night, recent, window, Optional.of(next), hintsShut);
+        return new Preferences(units, night, recent, window, Optional.of(next), hintsShut, tables);
     }
 
     /** The hints on the demo are not shown again. */
     public Preferences withHintsShut() {
-        return new Preferences(units, night, recent, window, sheet, true);
+        return new Preferences(units, night, recent, window, sheet, true, tables);
     }
 
     /** Puts a session at the head of the recent ones. */
@@ -80,7 +97,21 @@ public record Preferences(
                 .distinct()
                 .limit(MOST_RECENT)
                 .toList();
-        return new Preferences(units, night, next, window, sheet, hintsShut);
+        return new Preferences(units, night, next, window, sheet, hintsShut, tables);
+    }
+
+    /** Remembers what was told of a table; what was told before of tables like it is forgotten. */
+    public Preferences withTable(KnownTable told) {
+        Stream<KnownTable> others =
+                tables.stream().filter(table -> !table.shape().equals(told.shape()));
+        return new Preferences(
+                units,
+                night,
+                recent,
+                window,
+                sheet,
+                hintsShut,
+                Stream.concat(Stream.of(told), others).limit(MOST_TABLES).toList());
     }
 
     /** The session opened last. */

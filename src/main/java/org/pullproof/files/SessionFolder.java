@@ -3,22 +3,24 @@ package org.pullproof.files;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.pullproof.dyno.PullFile;
+import org.pullproof.session.About;
+import org.pullproof.session.Picture;
 import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
 
 /**
- * A session on disk: {@code session.json} and, in {@code pulls/}, the pull files exactly as they came.
+ * A session on disk: {@code session.json} and, in {@code pulls/} and {@code pictures/}, the pull files
+ * and photographs exactly as they came.
  *
  * <p>Everything is written whole: after a kill the old document is there or the new one. Not safe for two writers at once.
  */
 public final class SessionFolder {
     private static final String DOCUMENT = "session.json";
     private static final String PULLS = "pulls";
+    private static final String PICTURES = "pictures";
 
     /** More than any session or pull of a real dyno day; a guard against the wrong file. */
     private static final long MOST_BYTES = 200L * 1024 * 1024;
@@ -69,7 +71,7 @@ public final class SessionFolder {
         return session;
     }
 
-    private static byte[] readBytes(Path file) throws BadFileException {
+    static byte[] readBytes(Path file) throws BadFileException {
         try {
             if (Files.size(file) > MOST_BYTES) {
                 throw new BadFileException(file.toString(), "", "the file is larger than 200 MB; is it the right one?");
@@ -106,44 +108,27 @@ public final class SessionFolder {
      * @throws BadFileException if it could not be written
      */
     public PullFile keep(String originalName, byte[] bytes) throws BadFileException {
-        Path pulls = folder.resolve(PULLS);
-        String sha256 = Sha256.of(bytes);
+        KeptFiles.Kept kept = keep(pulls(), SafeName.of(originalName, "pull.csv"), bytes, "the pull was not taken in");
+        return new PullFile(originalName, kept.name(), kept.sha256());
+    }
+
+    private static KeptFiles.Kept keep(KeptFiles place, String name, byte[] bytes, String otherwise)
+            throws BadFileException {
         try {
-            Files.createDirectories(pulls);
-            String name = freeName(pulls, SafeName.of(originalName), sha256);
-            if (!Files.exists(pulls.resolve(name))) {
-                writer.write(pulls.resolve(name), bytes);
-            }
-            return new PullFile(originalName, name, sha256);
+            return place.keep(name, bytes);
         } catch (BadFileException known) {
             throw known;
         } catch (IOException failure) {
-            throw new BadFileException(pulls.toString(), "", Reason.of(failure) + "; the pull was not taken in.");
+            throw new BadFileException(place.folder().toString(), "", Reason.of(failure) + "; " + otherwise + ".");
         }
     }
 
-    private static String freeName(Path pulls, String wanted, String sha256) throws IOException {
-        String name = wanted;
-        for (int number = 2; ; number++) {
-            Optional<Path> taken = sameName(pulls, name);
-            if (taken.isEmpty()) {
-                return name;
-            }
-            if (Sha256.of(readBytes(taken.get())).equals(sha256)) {
-                return String.valueOf(taken.get().getFileName());
-            }
-            name = SafeName.numbered(wanted, number);
-        }
+    private KeptFiles pulls() {
+        return new KeptFiles(folder.resolve(PULLS), writer);
     }
 
-    // Case does not matter on some systems, and a session travels.
-    private static Optional<Path> sameName(Path pulls, String name) throws IOException {
-        try (Stream<Path> files = Files.list(pulls)) {
-            return files.filter(file -> String.valueOf(file.getFileName())
-                            .toLowerCase(Locale.ROOT)
-                            .equals(name.toLowerCase(Locale.ROOT)))
-                    .findFirst();
-        }
+    private KeptFiles pictures() {
+        return new KeptFiles(folder.resolve(PICTURES), writer);
     }
 
     /**
@@ -152,21 +137,28 @@ public final class SessionFolder {
      * @throws BadFileException if the file is lost or is not the one that was taken in
      */
     public byte[] bytes(PullFile file) throws BadFileException {
-        Path kept = folder.resolve(PULLS).resolve(file.kept());
-        if (!SafeName.isSafe(file.kept()) || !Files.isRegularFile(kept)) {
-            throw new BadFileException(
-                    kept.toString(),
-                    "",
-                    "the kept pull file is lost; put the file back that came as " + file.original() + ".");
-        }
-        byte[] bytes = readBytes(kept);
-        if (!Sha256.of(bytes).equals(file.sha256())) {
-            throw new BadFileException(
-                    kept.toString(),
-                    "",
-                    "the file is not the one that was taken in (its SHA-256 differs); put the original "
-                            + file.original() + " back.");
-        }
-        return bytes;
+        return pulls().bytes("pull file", file.kept(), file.original(), file.sha256());
+    }
+
+    /**
+     * Keeps the bytes of a picture exactly as they came, as {@link #keep} does.
+     *
+     * @throws BadFileException if it is no picture that can be shown, or could not be written
+     */
+    public Picture keepPicture(About about, String words, String originalName, byte[] bytes, LocalDateTime time)
+            throws BadFileException {
+        Photograph.require(originalName, bytes);
+        KeptFiles.Kept kept =
+                keep(pictures(), SafeName.of(originalName, "picture.jpg"), bytes, "the picture was not attached");
+        return new Picture(about, words, originalName, kept.name(), kept.sha256(), time);
+    }
+
+    /**
+     * A kept picture.
+     *
+     * @throws BadFileException if the file is lost or is not the one that was attached
+     */
+    public Photograph photograph(Picture picture) throws BadFileException {
+        return new Photograph(pictures().bytes("picture", picture.kept(), picture.original(), picture.sha256()));
     }
 }

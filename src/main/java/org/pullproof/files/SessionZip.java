@@ -1,14 +1,18 @@
 package org.pullproof.files;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -18,15 +22,18 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
 /**
- * A session in one file, to be handed on: {@code NAME/session.json} and {@code NAME/pulls/…} in a zip (PKWARE APPNOTE 6.3). What comes
- * from elsewhere is not trusted: a path that leads out of the session is refused, and so is a file that swells when it is unpacked.
+ * A session in one file, to be handed on: {@code NAME/session.json}, {@code NAME/pulls/…} and {@code NAME/pictures/…} in a zip (PKWARE
+ * APPNOTE 6.3). What comes from elsewhere is not trusted: a path that leads out of the session is refused, and so is a file that swells when it is unpacked.
  */
 public final class SessionZip {
     /** More entries than any session has pulls. */
     private static final int MOST_ENTRIES = 5_000;
 
-    /** As much as a session may weigh (see {@link SessionFolder}). */
-    private static final long MOST_BYTES = 200L * 1024 * 1024;
+    /** As much as one file of a session may weigh (see {@link SessionFolder}). */
+    private static final long MOST_BYTES_OF_A_FILE = 200L * 1024 * 1024;
+
+    /** Hundreds of photographs. */
+    private static final long MOST_BYTES = 1024L * 1024 * 1024;
 
     /** Tables of figures shrink about tenfold; deflate alone can do 1032 to 1 (RFC 1951, zlib's technical notes). */
     private static final long MOST_SWELLING = 100;
@@ -35,7 +42,7 @@ public final class SessionZip {
     private static final long HARMLESS_BYTES = 1024 * 1024;
 
     /** An entry that belongs to a session, with or without a folder around it. */
-    private static final Pattern PART = Pattern.compile("(?:[^/]+/)?(session\\.json|pulls/[^/]+)");
+    private static final Pattern PART = Pattern.compile("(?:[^/]+/)?(session\\.json|(?:pulls|pictures)/[^/]+)");
 
     private final Path zip;
 
@@ -45,9 +52,7 @@ public final class SessionZip {
 
     /** Whether a file is called a zip. */
     public static boolean isNamed(Path file) {
-        return String.valueOf(file.getFileName())
-                .toLowerCase(java.util.Locale.ROOT)
-                .endsWith(".zip");
+        return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".zip");
     }
 
     /**
@@ -58,35 +63,49 @@ public final class SessionZip {
     public void write(Path session) throws BadFileException {
         new SessionFolder(session).read();
         try {
-            new WholeFile().write(zip, bytes(session.toAbsolutePath().normalize()));
+            writeWhole(session.toAbsolutePath().normalize());
         } catch (IOException failure) {
             throw bad(Reason.of(failure) + "; the session was not shared.");
         }
     }
 
-    private static byte[] bytes(Path session) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ZipOutputStream out = new ZipOutputStream(bytes)) {
-            for (Path file : files(session)) {
-                String name = session.getFileName() + "/"
-                        + session.relativize(file).toString().replace('\\', '/');
-                out.putNextEntry(new ZipEntry(name));
-                Files.copy(file, out);
-                out.closeEntry();
+    /** Photographs are too large to be held in memory, so this does not go through {@link WholeFile}. */
+    private void writeWhole(Path session) throws IOException {
+        Path part = zip.resolveSibling(zip.getFileName() + "." + UUID.randomUUID() + ".part");
+        try {
+            try (ZipOutputStream out =
+                    new ZipOutputStream(Files.newOutputStream(part, StandardOpenOption.CREATE_NEW))) {
+                for (Path file : files(session)) {
+                    add(out, session, file);
+                }
             }
+            Files.move(part, zip, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(part);
         }
-        return bytes.toByteArray();
+    }
+
+    private static void add(ZipOutputStream out, Path session, Path file) throws IOException {
+        String inside = session.relativize(file).toString().replace('\\', '/');
+        out.putNextEntry(new ZipEntry(session.getFileName() + "/" + inside));
+        Files.copy(file, out);
+        out.closeEntry();
     }
 
     private static List<Path> files(Path session) throws IOException {
-        Path pulls = session.resolve("pulls");
-        if (!Files.isDirectory(pulls)) {
-            return List.of(session.resolve("session.json"));
+        List<Path> files = new ArrayList<>(List.of(session.resolve("session.json")));
+        for (String kept : List.of("pulls", "pictures")) {
+            files.addAll(filesIn(session.resolve(kept)));
         }
-        try (Stream<Path> kept = Files.list(pulls)) {
-            Stream<Path> sorted = kept.filter(Files::isRegularFile).sorted();
-            return Stream.concat(Stream.of(session.resolve("session.json")), sorted)
-                    .toList();
+        return files;
+    }
+
+    private static List<Path> filesIn(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> kept = Files.list(folder)) {
+            return kept.filter(Files::isRegularFile).sorted().toList();
         }
     }
 
@@ -160,13 +179,14 @@ public final class SessionZip {
             return 0;
         }
         try (InputStream in = file.getInputStream(entry)) {
-            byte[] bytes = in.readNBytes(Math.toIntExact(left) + 1);
-            if (bytes.length > left) {
-                throw bad("it swells to more than a session holds (200 MB, or " + MOST_SWELLING
+            long most = Math.min(left, MOST_BYTES_OF_A_FILE);
+            byte[] bytes = in.readNBytes(Math.toIntExact(most) + 1);
+            if (bytes.length > most) {
+                throw bad("it swells to more than a session holds (a file 200 MB, all of it 1 GB or " + MOST_SWELLING
                         + " times the zip); nothing was unpacked.");
             }
             Files.createDirectories(target.get().resolveSibling("."));
-            Files.write(target.get(), bytes, java.nio.file.StandardOpenOption.CREATE_NEW);
+            Files.write(target.get(), bytes, StandardOpenOption.CREATE_NEW);
             return bytes.length;
         }
     }
@@ -196,7 +216,7 @@ public final class SessionZip {
     }
 
     private String folderName() {
-        String name = SafeName.of(String.valueOf(zip.getFileName()));
+        String name = SafeName.of(String.valueOf(zip.getFileName()), "shared.zip");
         return isNamed(zip) ? name.substring(0, name.length() - ".zip".length()) : name;
     }
 

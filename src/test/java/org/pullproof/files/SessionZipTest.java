@@ -39,6 +39,8 @@ class SessionZipTest {
         SessionFolder place = new SessionFolder(session);
         place.write(Session.begin("Grey coupé", Tools.profile("v8-distributor-order-a")));
         place.keep("base.csv", "rpm,power\n2000,100\n".getBytes(StandardCharsets.UTF_8));
+        Files.createDirectory(session.resolve("pictures"));
+        Files.write(session.resolve("pictures/gauge.jpg"), new byte[] {(byte) 0xff, (byte) 0xd8});
         Files.writeString(session.resolve("stray.txt"), "mine alone");
     }
 
@@ -67,7 +69,7 @@ class SessionZipTest {
         Path unpacked = new SessionZip(zip).unpack(parent);
 
         assertThat(unpacked).isEqualTo(parent.resolve("shared"));
-        assertThat(everything(unpacked)).containsExactly("pulls/base.csv", "session.json");
+        assertThat(everything(unpacked)).containsExactly("pictures/gauge.jpg", "pulls/base.csv", "session.json");
         assertThat(unpacked.resolve("session.json")).hasSameBinaryContentAs(session.resolve("session.json"));
         assertThat(unpacked.resolve("pulls/base.csv")).hasSameBinaryContentAs(session.resolve("pulls/base.csv"));
     }

@@ -102,9 +102,9 @@ public final class Ranking {
     /** Small letters without accents, as many as before. */
     static String plain(String text) {
         StringBuilder plain = new StringBuilder(text.length());
-        for (char letter : text.toCharArray()) {
-            plain.append(Normalizer.normalize(String.valueOf(letter), Normalizer.Form.NFD)
-                    .charAt(0));
+        for (int i = 0; i < text.length(); i++) {
+            String letter = text.substring(i, i + 1);
+            plain.append(Normalizer.normalize(letter, Normalizer.Form.NFD).charAt(0));
         }
         // ROOT keeps one letter for one letter but for İ, which was opened above
         return plain.toString().toLowerCase(Locale.ROOT).replace(Figures.NO_BREAK_SPACE, ' ');

@@ -7,7 +7,7 @@ import org.pullproof.worth.decision.answer.Input.Common;
 
 /**
  * What the difference of two options would change if each main input but the price were a fifth higher (the worth of the car a
- * tenth): the same 500 draws, both options kept whether allowed or not, the choices inside them made anew. Judgement (worth.md 2).
+ * tenth): the same 500 draws, both options kept whether allowed or not, the choices inside them made anew. JudgedNumber (worth.md 2).
  *
  * @param parts the change by each input
  */

@@ -117,7 +117,8 @@ final class Remarks {
         if (owner.worthAssumed()) {
             add(
                     Kind.WORTH_DOUBTFUL,
-                    "What the car is worth with a sound engine is not answered; the asked price stands for it until it is.");
+                    "What the car is worth with a sound engine is not answered; " + stand(owner)
+                            + " stands for it until it is.");
         }
         if (owner.partsValue() >= owner.worthSound()) {
             add(
@@ -131,6 +132,11 @@ final class Remarks {
                         Kind.WORTH_DOUBTFUL,
                         "The car is said to be worth " + money(owner.worthSound()) + " at an asked price of "
                                 + money(price) + ": check both."));
+    }
+
+    private String stand(OwnerInputs owner) {
+        boolean asked = owner.purchase().flatMap(Purchase::asked).isPresent();
+        return asked ? "the asked price" : money(owner.worthSound());
     }
 
     private void discount(FaultMoney fault) {
