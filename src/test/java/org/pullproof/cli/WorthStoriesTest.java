@@ -14,14 +14,27 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Invented cars whose conclusions about money are acceptance stories of this project, told by the command line. */
 class WorthStoriesTest {
-    private static final String HEALTHY = "test,cylinder,value,strokes,throttle,crankingVolts\n"
-            + "balance,1,62rpm,,,\nbalance,2,58rpm,,,\nbalance,3,65rpm,,,\nbalance,4,60rpm,,,\n"
-            + "balance,5,63rpm,,,\nbalance,6,57rpm,,,\nbalance,7,61rpm,,,\nbalance,8,64rpm,,,\n"
-            + "compression-dry,1,158psi,6,open,10.6V\ncompression-dry,2,162psi,6,open,10.6V\n"
-            + "compression-dry,3,155psi,6,open,10.6V\ncompression-dry,4,160psi,6,open,10.6V\n"
-            + "compression-dry,5,157psi,6,open,10.6V\ncompression-dry,6,163psi,6,open,10.6V\n"
-            + "compression-dry,7,159psi,6,open,10.6V\ncompression-dry,8,156psi,6,open,10.6V\n"
-            + "oil-pressure,,24psi,,,\nvacuum,,18.5inHg,,,\n";
+    private static final String HEALTHY = """
+            test,cylinder,value,strokes,throttle,crankingVolts
+            balance,1,62rpm,,,
+            balance,2,58rpm,,,
+            balance,3,65rpm,,,
+            balance,4,60rpm,,,
+            balance,5,63rpm,,,
+            balance,6,57rpm,,,
+            balance,7,61rpm,,,
+            balance,8,64rpm,,,
+            compression-dry,1,158psi,6,open,10.6V
+            compression-dry,2,162psi,6,open,10.6V
+            compression-dry,3,155psi,6,open,10.6V
+            compression-dry,4,160psi,6,open,10.6V
+            compression-dry,5,157psi,6,open,10.6V
+            compression-dry,6,163psi,6,open,10.6V
+            compression-dry,7,159psi,6,open,10.6V
+            compression-dry,8,156psi,6,open,10.6V
+            oil-pressure,,24psi,,,
+            vacuum,,18.5inHg,,,
+            """;
 
     private final CommandHarness pullproof = new CommandHarness();
 

@@ -43,6 +43,7 @@ final class ActWords {
                 : "about " + rounded.sum(best.expected().value(), answer.noise()) + " better than \""
                         + answer.problem().reference().name() + "\"";
         String second = answer.lead()
+                .filter(lead -> !isReference(answer.option(lead.over())))
                 .map(lead -> ", and \"" + lead.over() + "\" is about "
                         + rounded.sum(lead.by().value(), lead.noise()) + " behind")
                 .orElse("");

@@ -137,6 +137,13 @@ class DecisionWordsTest {
                 .contains("oil pressure, mechanical is worth about $7, not its price of $40");
     }
 
+    /** 25 hp at 20 a hp for 300: 200 better than doing nothing, which is the second too and not said twice. */
+    @Test
+    void whereDoingNothingIsTheSecondItIsSaidOnce() {
+        SmallProblem small = SmallProblem.of(SmallProblem.keep(), SmallProblem.tune("jets", 300, 25));
+        assertThat(said(small, Part.Kind.ACT)).contains("better than").doesNotContain("behind");
+    }
+
     @Test
     void stopSpendingSaysWhatTheDearerOptionsLose() {
         DecisionWords words = of("4-after-ten-changes");
