@@ -44,6 +44,7 @@ import org.pullproof.app.RecordWork;
 import org.pullproof.app.RemoveReading;
 import org.pullproof.app.SessionDesk;
 import org.pullproof.app.SetFacts;
+import org.pullproof.app.ShareSession;
 import org.pullproof.app.ShelveParts;
 import org.pullproof.app.TickStep;
 import org.pullproof.app.Toolbox;
@@ -107,13 +108,19 @@ public final class Main {
         return PreferenceFile.folder(System.getProperties(), System.getenv());
     }
 
+    /** As {@link #tools(Path, Path, Path)}, the sessions in the folder {@code pullproof} of the user. */
+    public static Toolbox tools(Path home, Path config) {
+        return tools(home, config, Path.of(System.getProperty("user.home", "."), "pullproof"));
+    }
+
     /**
      * Builds every object of the program.
      *
      * @param home the folder with profiles and demo sessions
      * @param config the user's own folder, for preferences and copies of demos
+     * @param sessions the folder in which the user keeps sessions
      */
-    public static Toolbox tools(Path home, Path config) {
+    public static Toolbox tools(Path home, Path config, Path sessions) {
         PullFileReader pullReader = new PullFileReader(new CsvFile());
         SessionDesk desk = new SessionDesk(pullReader, Clock.system(ZoneId.systemDefault()));
         Correction correction = new Correction();
@@ -160,6 +167,7 @@ public final class Main {
                 new KeptSittings(desk),
                 new CheckSession(desk),
                 new MakeReport(Clock.system(ZoneId.systemDefault())),
-                new MakeTally(cautions));
+                new MakeTally(cautions),
+                new ShareSession(sessions));
     }
 }

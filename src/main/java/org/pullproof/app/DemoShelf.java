@@ -48,6 +48,11 @@ public final class DemoShelf {
         return real(session).startsWith(real(demos));
     }
 
+    /** Whether a session is the user's copy of a demo. */
+    public boolean isCopy(Path session) {
+        return real(session).startsWith(real(copies));
+    }
+
     private static Path real(Path path) {
         try {
             return path.toRealPath();

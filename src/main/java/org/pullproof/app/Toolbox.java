@@ -46,6 +46,7 @@ import org.pullproof.session.Judgement;
  * @param checkSession reads everything and tells each problem
  * @param makeReport makes the report
  * @param makeTally makes the printed blank of a test
+ * @param share hands a session on in one file, and takes one in
  */
 public record Toolbox(
         ProfileShelf profiles,
@@ -84,4 +85,5 @@ public record Toolbox(
         KeptSittings keptSittings,
         CheckSession checkSession,
         MakeReport makeReport,
-        MakeTally makeTally) {}
+        MakeTally makeTally,
+        ShareSession share) {}

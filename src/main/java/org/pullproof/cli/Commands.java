@@ -73,6 +73,7 @@ public final class Commands {
                 new NextCommand(tools),
                 new ReportCommand(tools),
                 new VersionsCommand(tools),
+                new ShareCommand(tools),
                 new CheckCommand(tools));
     }
 

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.pullproof.app.OpenSession;
+import org.pullproof.app.ShareSession;
 import org.pullproof.app.Toolbox;
 import org.pullproof.app.Window;
 import org.pullproof.files.BadFileException;
@@ -28,7 +29,10 @@ final class OpenCommand implements Callable<Integer> {
     private final Toolbox tools;
     private final Optional<Window> window;
 
-    @Parameters(arity = "0..1", paramLabel = "SESSION", description = "The session's folder.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "SESSION",
+            description = "The session's folder, or a shared session as a .zip.")
     private Optional<Path> session = Optional.empty();
 
     @Spec
@@ -46,13 +50,23 @@ final class OpenCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         PreferenceFile.Found found = tools.preferences().read();
         found.problem().ifPresent(problem -> err().println(problem));
-        Optional<Path> chosen = session.or(() -> last(found.preferences()));
+        Optional<Path> chosen = session.isPresent() ? Optional.of(unpacked(session.get())) : last(found.preferences());
         if (window.isPresent()) {
             show(window.get(), chosen, found.preferences());
         } else {
             report(chosen, found.preferences());
         }
         return Output.DONE;
+    }
+
+    /** A shared session is unpacked beside the user's own, and that is said. */
+    private Path unpacked(Path named) throws BadFileException {
+        if (!tools.share().isShared(named)) {
+            return named;
+        }
+        Path folder = tools.share().unpack(named);
+        err().println(ShareSession.unpackedTo(folder));
+        return folder;
     }
 
     /** The session opened last that is still there. */

@@ -92,13 +92,15 @@ public final class PreferenceFile {
 
     private static Preferences read(JsonPlace place) throws BadFileException {
         DocumentFormat.require(place, FORMAT);
-        place.onlyKeys("format", "units", "night", "recent", "window", "tables");
+        place.onlyKeys("format", "units", "night", "recent", "window", "sheet", "hints-shut", "tables");
         UnitSystem units = place.at("units").oneOf(UnitSystem.class);
         boolean night = place.at("night").flag();
         List<Path> recent = place.each("recent", PreferenceFile::path);
-        Optional<Preferences.WindowSize> window = place.maybe("window", PreferenceFile::window);
+        Optional<Preferences.WindowPlace> window = place.maybe("window", PreferenceFile::window);
+        Optional<String> sheet = place.maybe("sheet", JsonPlace::text);
+        boolean hintsShut = place.maybe("hints-shut", JsonPlace::flag).orElse(false);
         List<KnownTable> tables = place.each("tables", PreferenceFile::table);
-        return new Preferences(units, night, recent, window, tables);
+        return new Preferences(units, night, recent, window, sheet, hintsShut, tables);
     }
 
     private static KnownTable table(JsonPlace place) throws BadFileException {
@@ -118,12 +120,14 @@ public final class PreferenceFile {
         return place.checked(() -> Path.of(text));
     }
 
-    private static Preferences.WindowSize window(JsonPlace place) throws BadFileException {
-        place.onlyKeys("width", "height", "maximised");
+    private static Preferences.WindowPlace window(JsonPlace place) throws BadFileException {
+        place.onlyKeys("x", "y", "width", "height", "maximised");
+        int x = place.at("x").whole();
+        int y = place.at("y").whole();
         int width = place.at("width").whole();
         int height = place.at("height").whole();
         boolean maximised = place.at("maximised").flag();
-        return place.checked(() -> new Preferences.WindowSize(width, height, maximised));
+        return place.checked(() -> new Preferences.WindowPlace(x, y, width, height, maximised));
     }
 
     private static Map<String, Object> json(Preferences preferences) {
@@ -132,15 +136,19 @@ public final class PreferenceFile {
                 .key("units", preferences.units())
                 .put("night", preferences.night())
                 .put("recent", preferences.recent().stream().map(Path::toString).toList())
+                .put("hints-shut", preferences.hintsShut())
                 .unlessEmpty(
                         "tables",
                         preferences.tables().stream().map(PreferenceFile::json).toList());
         preferences.window().ifPresent(window -> object.put("window", json(window)));
+        preferences.sheet().ifPresent(sheet -> object.put("sheet", sheet));
         return object.entries();
     }
 
-    private static Map<String, Object> json(Preferences.WindowSize window) {
+    private static Map<String, Object> json(Preferences.WindowPlace window) {
         return new JsonObject()
+                .put("x", window.x())
+                .put("y", window.y())
                 .put("width", window.width())
                 .put("height", window.height())
                 .put("maximised", window.maximised())

@@ -13,11 +13,19 @@ import org.pullproof.units.UnitSystem;
  * @param units the units figures are shown in
  * @param night whether the night colours are on
  * @param recent sessions opened, the last one first, at most {@value #MOST_RECENT}
- * @param window the window's size, once it was shown
+ * @param window the window's size and place, once it was shown
+ * @param sheet the sheet looked at last, by its name
+ * @param hintsShut whether the hints on the demo were shut for good
  * @param tables what was told of the columns of foreign tables, the last one first, at most {@value #MOST_TABLES}
  */
 public record Preferences(
-        UnitSystem units, boolean night, List<Path> recent, Optional<WindowSize> window, List<KnownTable> tables) {
+        UnitSystem units,
+        boolean night,
+        List<Path> recent,
+        Optional<WindowPlace> window,
+        Optional<String> sheet,
+        boolean hintsShut,
+        List<KnownTable> tables) {
     private static final int MOST_RECENT = 8;
     private static final int MOST_TABLES = 30;
 
@@ -34,14 +42,16 @@ public record Preferences(
     }
 
     /**
-     * Size of the window.
+     * Size and place of the window, as it was last when it did not fill the screen.
      *
-     * @param width in pixels of the screen's scale
-     * @param height in pixels of the screen's scale
+     * @param x of its left edge, in pixels of the screen's scale; negative on a screen left of the first
+     * @param y of its upper edge, in the same
+     * @param width in the same
+     * @param height in the same
      * @param maximised whether it fills the screen
      */
-    public record WindowSize(int width, int height, boolean maximised) {
-        public WindowSize {
+    public record WindowPlace(int x, int y, int width, int height, boolean maximised) {
+        public WindowPlace {
             if (width < 200 || height < 200 || width > 20000 || height > 20000) {
                 throw new IllegalArgumentException(
                         "A window has 200 to 20000 pixels each way, was " + width + " by " + height);
@@ -56,19 +66,28 @@ public record Preferences(
 
     /** Before anything was chosen: US units, paper. */
     public static Preferences atFirst() {
-        return new Preferences(UnitSystem.US, false, List.of(), Optional.empty(), List.of());
+        return new Preferences(UnitSystem.US, false, List.of(), Optional.empty(), Optional.empty(), false, List.of());
     }
 
     public Preferences withUnits(UnitSystem next) {
-        return new Preferences(next, night, recent, window, tables);
+        return new Preferences(next, night, recent, window, sheet, hintsShut, tables);
     }
 
     public Preferences withNight(boolean next) {
-        return new Preferences(units, next, recent, window, tables);
+        return new Preferences(units, next, recent, window, sheet, hintsShut, tables);
     }
 
-    public Preferences withWindow(WindowSize next) {
-        return new Preferences(units, night, recent, Optional.of(next), tables);
+    public Preferences withWindow(WindowPlace next) {
+        return new Preferences(units, night, recent, Optional.of(next), sheet, hintsShut, tables);
+    }
+
+    public Preferences withSheet(String next) {
+        return new Preferences(units, night, recent, window, Optional.of(next), hintsShut, tables);
+    }
+
+    /** The hints on the demo are not shown again. */
+    public Preferences withHintsShut() {
+        return new Preferences(units, night, recent, window, sheet, true, tables);
     }
 
     /** Puts a session at the head of the recent ones. */
@@ -78,7 +97,7 @@ public record Preferences(
                 .distinct()
                 .limit(MOST_RECENT)
                 .toList();
-        return new Preferences(units, night, next, window, tables);
+        return new Preferences(units, night, next, window, sheet, hintsShut, tables);
     }
 
     /** Remembers what was told of a table; what was told before of tables like it is forgotten. */
@@ -90,6 +109,8 @@ public record Preferences(
                 night,
                 recent,
                 window,
+                sheet,
+                hintsShut,
                 Stream.concat(Stream.of(told), others).limit(MOST_TABLES).toList());
     }
 

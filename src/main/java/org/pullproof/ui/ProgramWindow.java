@@ -4,6 +4,7 @@ import java.io.File;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -19,7 +20,7 @@ import javafx.stage.Stage;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Cautions;
 import org.pullproof.app.EditJudgement;
-import org.pullproof.app.OpenSession;
+import org.pullproof.app.RecentSession;
 import org.pullproof.app.Toolbox;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.files.BadFileException;
@@ -28,8 +29,10 @@ import org.pullproof.files.ProgramVersion;
 import org.pullproof.ui.car.CarSheet;
 import org.pullproof.ui.car.CarViewModel;
 import org.pullproof.ui.dynoday.PullFileChooser;
+import org.pullproof.ui.help.Guide;
 import org.pullproof.ui.kept.KeptPage;
 import org.pullproof.ui.kept.KeptViewModel;
+import org.pullproof.ui.search.Found;
 import org.pullproof.ui.shell.FxRunner;
 import org.pullproof.ui.shell.Keys;
 import org.pullproof.ui.shell.Look;
@@ -40,8 +43,10 @@ import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
 import org.pullproof.ui.shell.ShellActs;
 import org.pullproof.ui.shell.WindowPictureChooser;
+import org.pullproof.ui.start.DemoHints;
 import org.pullproof.ui.start.FirstStart;
 import org.pullproof.ui.start.NewCar;
+import org.pullproof.ui.start.SessionDrop;
 import org.pullproof.ui.tuneup.TuneUpSheet;
 import org.pullproof.ui.tuneup.TuneUpViewModel;
 import org.pullproof.ui.values.DeskValueActs;
@@ -60,9 +65,13 @@ final class ProgramWindow {
     private final PullFileChooser pullFiles;
     private final Clock clock;
     private final FxRunner runner = new FxRunner();
+    private final Guide guide = Guide.ofTheProgram();
     private final FxRunner weigher = new FxRunner();
     private final Look look;
     private final Scene scene;
+    private final WindowMemory memory;
+    private final SessionLoader loader;
+    private final Sharing sharing;
     private Optional<SessionViewModel> shown = Optional.empty();
     private Optional<Keys> keys = Optional.empty();
 
@@ -74,6 +83,8 @@ final class ProgramWindow {
         this.clock = clock;
         Preferences liked = tools.preferences().read().preferences();
         this.look = new Look(liked.units(), liked.night());
+        this.loader = new SessionLoader(tools, look);
+        this.sharing = new Sharing(tools.share(), runner, () -> stage);
         this.scene = new Scene(new javafx.scene.layout.StackPane(), WIDTH, HEIGHT);
         scene.getStylesheets().add(STYLE);
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::press);
@@ -83,6 +94,10 @@ final class ProgramWindow {
         });
         look.unitsProperty().addListener((of, before, units) -> prefer(preferences -> preferences.withUnits(units)));
         stage.setScene(scene);
+        SessionDrop.on(scene, this::open);
+        this.memory = new WindowMemory(stage, liked.window());
+        memory.restore();
+        stage.setOnHiding(closing -> remember());
         stage.setOnHidden(closed -> {
             weigher.close();
             runner.closeAfter(tools.desk()::letGo);
@@ -136,7 +151,29 @@ final class ProgramWindow {
         }
     }
 
+    /** Before the window goes: the program may end at once after it. */
+    private void remember() {
+        rememberSheet();
+        memory.now().ifPresent(place -> prefer(preferences -> preferences.withWindow(place)));
+    }
+
+    private void rememberSheet() {
+        shown.ifPresent(model -> prefer(
+                preferences -> preferences.withSheet(model.stageProperty().get().words())));
+    }
+
+    /** The sheet looked at last, if it was in this session; else the first. */
+    private org.pullproof.advice.Stage sheetOf(Path session) {
+        Preferences liked = tools.preferences().read().preferences();
+        boolean last = liked.last().equals(Optional.of(session.toAbsolutePath().normalize()));
+        return Arrays.stream(org.pullproof.advice.Stage.values())
+                .filter(sheet -> last && liked.sheet().equals(Optional.of(sheet.words())))
+                .findFirst()
+                .orElse(org.pullproof.advice.Stage.CAR);
+    }
+
     private void closeSession() {
+        rememberSheet();
         shown.ifPresent(SessionViewModel::close);
         shown = Optional.empty();
         keys = Optional.empty();
@@ -145,22 +182,29 @@ final class ProgramWindow {
     private void firstStart(String problem) {
         closeSession();
         EngineProfile drawn = profiles().get(0);
-        FirstStart start = new FirstStart(drawn, ProgramVersion.text(), look, new FirstStart.Ways() {
-            @Override
-            public void openDemo() {
-                open(tools.demos().first());
-            }
+        List<RecentSession> recent = RecentSession.of(tools.preferences().read().preferences());
+        FirstStart start =
+                new FirstStart(drawn, ProgramVersion.text(), look, recent, clock.getZone(), new FirstStart.Ways() {
+                    @Override
+                    public void openDemo() {
+                        open(tools.demos().first());
+                    }
 
-            @Override
-            public void beginOwnCar() {
-                newCar();
-            }
+                    @Override
+                    public void beginOwnCar() {
+                        newCar();
+                    }
 
-            @Override
-            public void openSession() {
-                chooseSession();
-            }
-        });
+                    @Override
+                    public void openSession() {
+                        chooseSession();
+                    }
+
+                    @Override
+                    public void open(Path session) {
+                        ProgramWindow.this.open(session);
+                    }
+                });
         start.say(problem);
         root(start, "Pullproof");
         start.focusFirst();
@@ -182,11 +226,10 @@ final class ProgramWindow {
         Optional<Path> left = shown.map(model -> model.open().folder());
         closeSession();
         letGo();
-        Path parent = Path.of(System.getProperty("user.home", "."), "pullproof");
         NewCar[] form = new NewCar[1];
         form[0] = new NewCar(
                 profiles(),
-                parent,
+                tools.share().sessions(),
                 () -> chooseFolder("Folder of a session"),
                 (name, engine, folder) -> begin(form[0], name, engine, folder),
                 () -> left.ifPresentOrElse(this::open, () -> firstStart("")));
@@ -222,20 +265,15 @@ final class ProgramWindow {
         chooseFolder("Folder of a session").ifPresent(this::open);
     }
 
-    /** Opens a session; a demo as a copy. */
-    private void open(Path folder) {
-        runner.run(() -> load(folder), this::showSession, failure -> firstStart(String.valueOf(failure.getMessage())));
+    /** Opens a session; a demo as a copy, a shared one unpacked. If it can't be opened, what is open stays. */
+    private void open(Path session) {
+        runner.run(() -> loader.load(session), this::showSession, failure -> {
+            String why = String.valueOf(failure.getMessage());
+            shown.ifPresentOrElse(model -> model.say(why), () -> firstStart(why));
+        });
     }
 
-    private record Loaded(OpenSession open, Appraisal appraisal) {}
-
-    private Loaded load(Path folder) throws BadFileException {
-        Path own = tools.demos().holds(folder) ? tools.demos().copy(folder) : folder;
-        OpenSession open = tools.desk().openToEdit(own);
-        return new Loaded(open, tools.appraise().of(open, look.figures()));
-    }
-
-    private void showSession(Loaded loaded) {
+    private void showSession(SessionLoader.Loaded loaded) {
         closeSession();
         SessionServices services = new SessionServices(
                 tools.desk()::undo,
@@ -244,19 +282,48 @@ final class ProgramWindow {
         SessionViewModel model = new SessionViewModel(loaded.open(), loaded.appraisal(), services, runner, look, clock);
         PaperSaver paper = new PaperSaver(tools.makeReport(), runner, scene::getWindow);
         Runnable report = () -> saveReport(paper, model);
+        model.stageProperty().set(sheetOf(loaded.open().folder()));
         ShellActs acts = new ShellActs(
                 report,
                 () -> saveCopy(model),
                 () -> model.act(tools.desk()::readAgain),
                 leave -> values(model, leave),
-                leave -> versions(model, leave));
+                leave -> versions(model, leave),
+                guide,
+                more(model));
         MainView view = new MainView(model, sheets(model, paper), acts);
         shown = Optional.of(model);
         keys = Optional.of(new Keys(view, model));
         root(view, loaded.open().session().car().name() + " – Pullproof");
         view.focusSheet();
-        loaded.open().problems().stream().findFirst().ifPresent(problem -> model.say(problem.toString()));
+        hint(view, loaded.open().folder());
+        model.say(loaded.said());
         prefer(preferences -> preferences.withOpened(loaded.open().folder()));
+    }
+
+    /** Three hints under the copy of a demo, until they are shut for good. */
+    private void hint(MainView view, Path folder) {
+        boolean shut = tools.preferences().read().preferences().hintsShut();
+        if (!shut && tools.demos().isCopy(folder)) {
+            view.addStrip(new DemoHints(this::newCar, () -> {
+                prefer(Preferences::withHintsShut);
+                view.focusSheet();
+            }));
+        }
+    }
+
+    /** What can be done on every sheet and has no button there. */
+    private List<Found> more(SessionViewModel model) {
+        return List.of(
+                Found.act("Begin with another car", "a new session", "Ctrl N", this::newCar),
+                Found.act("Open a session", "a folder with session.json", "Ctrl O", this::chooseSession),
+                Found.act(
+                        "Open a shared session",
+                        "a zip, unpacked beside your sessions",
+                        "",
+                        () -> sharing.choose().ifPresent(this::open)),
+                Found.act("Share this session", "session and pull files in one zip", "", () -> sharing.save(model)),
+                Found.act("Title sheet", "the demo, sessions opened not long ago", "", () -> firstStart("")));
     }
 
     private Node values(SessionViewModel model, Runnable leave) {

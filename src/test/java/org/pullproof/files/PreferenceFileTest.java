@@ -35,7 +35,9 @@ class PreferenceFileTest {
                 .withUnits(UnitSystem.METRIC)
                 .withNight(true)
                 .withOpened(folder.resolve("grey coupé"))
-                .withWindow(new Preferences.WindowSize(1280, 800, false));
+                .withWindow(new Preferences.WindowPlace(-1920, 40, 1280, 800, true))
+                .withSheet("health")
+                .withHintsShut();
         file().write(chosen);
         assertThat(file().read().preferences()).isEqualTo(chosen);
         assertThat(file().read().problem()).isEmpty();

@@ -17,7 +17,7 @@ public final class Tools {
 
     /** With preferences and copies of demos in a folder of the test. */
     public static Toolbox with(Path config) {
-        return Main.tools(Path.of("."), config);
+        return Main.tools(Path.of("."), config, config.resolve("sessions"));
     }
 
     /** A profile that comes with the program. */

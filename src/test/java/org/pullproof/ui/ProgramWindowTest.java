@@ -209,6 +209,19 @@ class ProgramWindowTest {
     }
 
     @Test
+    void ownCarCanBeBegunFromEverySheet(FxRobot robot) throws TimeoutException {
+        openDemo(robot);
+        for (KeyCode sheet : List.of(
+                KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5, KeyCode.DIGIT6)) {
+            control(robot, sheet);
+            control(robot, KeyCode.N);
+            assertThat(stage.getTitle()).as("after %s", sheet).isEqualTo("Pullproof");
+            robot.type(KeyCode.ESCAPE);
+            until(() -> stage.getTitle().startsWith("Grey coup"));
+        }
+    }
+
+    @Test
     void whoTurnsBackFromANewCarIsInTheSessionOfBefore(FxRobot robot) throws TimeoutException {
         openDemo(robot);
         control(robot, KeyCode.N);

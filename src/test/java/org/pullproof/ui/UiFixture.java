@@ -32,6 +32,7 @@ import org.pullproof.session.History;
 import org.pullproof.session.Session;
 import org.pullproof.testing.Gates;
 import org.pullproof.tuneup.TuneUpFindings;
+import org.pullproof.ui.help.Guide;
 import org.pullproof.ui.shell.ShellActs;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Money;
@@ -109,6 +110,13 @@ public final class UiFixture {
 
     /** Nothing to save, and no values to show. */
     public static ShellActs shellActs() {
-        return new ShellActs(() -> {}, () -> {}, () -> {}, leave -> new Region(), leave -> new Region());
+        return new ShellActs(
+                () -> {},
+                () -> {},
+                () -> {},
+                leave -> new Region(),
+                leave -> new Region(),
+                Guide.ofTheProgram(),
+                List.of());
     }
 }

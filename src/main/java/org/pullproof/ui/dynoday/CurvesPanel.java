@@ -21,7 +21,7 @@ final class CurvesPanel extends VBox {
     private final PictureSave saver;
     private final CurvesView view;
     private final FlowPane bar = new FlowPane(8, 4);
-    private final Button save = Actions.plain("Save picture", "Ctrl Shift S");
+    private final Button save = Actions.plain("Save picture", "Ctrl Shift P");
     private final Button whole = Actions.plain("All speeds", "0");
 
     CurvesPanel(ChartViewModel model, PictureSave saver) {

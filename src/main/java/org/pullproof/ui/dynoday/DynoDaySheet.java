@@ -230,7 +230,7 @@ public final class DynoDaySheet implements Sheet {
         } else if (key.getCode() == KeyCode.I && key.isShortcutDown()) {
             files(key.isShiftDown());
             key.consume();
-        } else if (key.getCode() == KeyCode.S && key.isShortcutDown() && key.isShiftDown()) {
+        } else if (key.getCode() == KeyCode.P && key.isShortcutDown() && key.isShiftDown()) {
             chart.save();
             key.consume();
         } else if (!key.isShortcutDown()) {

@@ -37,6 +37,7 @@ final class FenderView extends StackPane {
         setAccessibleRole(AccessibleRole.TEXT_FIELD);
         model.phaseProperty().addListener((of, before, after) -> show());
         model.screenProperty().addListener((of, before, after) -> setAccessibleText(spoken(after)));
+        setAccessibleText(spoken(model.screen()));
         addEventFilter(KeyEvent.KEY_PRESSED, this::press);
         addEventHandler(KeyEvent.KEY_TYPED, this::type);
         show();

@@ -29,12 +29,14 @@ public final class Keys {
         acts.put(control(KeyCode.ENTER), view::doNextStep);
         acts.put(control(KeyCode.P), view.acts().report());
         acts.put(control(KeyCode.J), view::openValues);
+        acts.put(control(KeyCode.F), view::openSearch);
         acts.put(control(KeyCode.K), view::openVersions);
         acts.put(control(KeyCode.R), view.acts().readAgain());
         acts.put(
                 new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
                 view.acts().copy());
         acts.put(new KeyCodeCombination(KeyCode.F6), view::rotateFocus);
+        acts.put(new KeyCodeCombination(KeyCode.F1), view::openGuide);
         Iterator<KeyCode> digit = DIGITS.iterator();
         for (Stage stage : Stage.values()) {
             acts.put(control(digit.next()), () -> view.open(stage));
@@ -50,7 +52,7 @@ public final class Keys {
         if (view.isCovered()) {
             return;
         }
-        boolean used = undoOrRedo(key) || act(key);
+        boolean used = undoOrRedo(key) || act(key) || search(key);
         if (used) {
             key.consume();
         } else if (key.getCode() == KeyCode.ESCAPE) {
@@ -87,6 +89,16 @@ public final class Keys {
         return false;
     }
 
+    /** The stroke of the keyboard that writes "/", wherever it lies. */
+    private boolean search(KeyEvent key) {
+        boolean slash = key.getText().equals("/") || key.getCode() == KeyCode.SLASH;
+        if (!slash || key.isShortcutDown() || key.isAltDown() || typing(key)) {
+            return false;
+        }
+        view.openSearch();
+        return true;
+    }
+
     private boolean act(KeyEvent key) {
         return acts.entrySet().stream()
                 .filter(act -> act.getKey().match(key))
@@ -98,7 +110,7 @@ public final class Keys {
                 .orElse(false);
     }
 
-    private boolean typing(KeyEvent key) {
+    private static boolean typing(KeyEvent key) {
         return key.getTarget() instanceof TextInputControl;
     }
 }

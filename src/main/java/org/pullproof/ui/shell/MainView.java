@@ -5,14 +5,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Stage;
+import org.pullproof.ui.help.GuidePage;
 import org.pullproof.ui.parts.AnswerHead;
+import org.pullproof.ui.search.SearchPage;
 import org.pullproof.units.Sentence;
 
 /** The window while a session is open: top cells, job rail, the sheet of the stage, next step, foot. */
@@ -25,11 +30,12 @@ public final class MainView extends StackPane {
     private final AnswerHead head = new AnswerHead();
     private final ScrollPane body = new ScrollPane();
     private final BorderPane frame = new BorderPane();
+    private final VBox bottom = new VBox();
     private final Rail rail;
     private final NextStepPane next;
     private final ShellActs acts;
-    private Optional<Node> valuesPage = Optional.empty();
-    private Optional<Node> cover = Optional.empty();
+    private Optional<Node> over = Optional.empty();
+    private Optional<Node> keyboardBefore = Optional.empty();
 
     /**
      * @param sheets one for each stage
@@ -41,11 +47,13 @@ public final class MainView extends StackPane {
         this.rail = new Rail(model);
         this.acts = acts;
         this.next = new NextStepPane(model, this::doNextStep);
-        frame.setTop(new TopBar(model, new TopBar.Acts(acts.report(), this::openValues, this::openVersions)));
+        frame.setTop(new TopBar(
+                model, new TopBar.Acts(acts.report(), this::openValues, this::openVersions, this::openSearch)));
         frame.setLeft(rail);
         frame.setCenter(sheetFrame());
         frame.setRight(next);
-        frame.setBottom(new VBox(new SaidOnce(model), new Foot(model)));
+        bottom.getChildren().setAll(new SaidOnce(model), new Foot(model));
+        frame.setBottom(bottom);
         getChildren().setAll(frame);
         sheets.forEach(sheet -> sheet.page().addListener((of, before, after) -> showPage()));
         model.appraisalProperty().addListener((of, before, after) -> showAnswer());
@@ -91,42 +99,76 @@ public final class MainView extends StackPane {
         }
     }
 
-    /** A page of the whole window hides everything else, so the keyboard cannot get there. */
+    /** A page of the whole window hides everything else, so the keyboard cannot get there; search lets it be seen. */
     private void showPage() {
         showAnswer();
-        boolean whole = isCovered();
-        frame.setVisible(!whole);
+        Optional<Node> whole = wholePage();
+        frame.setVisible(whole.isEmpty() || whole.get() instanceof SearchPage);
         getChildren().setAll(frame);
-        wholePage().ifPresent(page -> {
+        whole.ifPresent(page -> {
             getChildren().add(page);
             page.requestFocus();
         });
     }
 
     private Optional<Node> wholePage() {
-        if (cover.isPresent()) {
-            return cover;
-        }
-        return sheet().page().getValue() instanceof SheetPage.Whole page ? Optional.of(page.node()) : Optional.empty();
+        return over.or(() -> sheet().page().getValue() instanceof SheetPage.Whole page
+                ? Optional.of(page.node())
+                : Optional.empty());
     }
 
-    /** Opens the page of the values that the program judges by, over everything else. */
-    void openValues() {
-        valuesPage = valuesPage.or(() -> Optional.of(acts.values().apply(this::uncover)));
-        cover = valuesPage;
+    /** Lays a page over everything until {@link #uncover()}. */
+    private void cover(Node page) {
+        if (over.isEmpty()) {
+            keyboardBefore = Optional.ofNullable(getScene()).map(Scene::getFocusOwner);
+        }
+        over = Optional.of(page);
         showPage();
+    }
+
+    /** Takes the page away and gives the keyboard back to where it was. */
+    private void uncover() {
+        over = Optional.empty();
+        showPage();
+        keyboardBefore
+                .filter(before -> before.getScene() == getScene())
+                .ifPresentOrElse(Node::requestFocus, this::focusSheet);
+    }
+
+    /** Lays a strip over the foot. */
+    public void addStrip(Node strip) {
+        bottom.getChildren().add(0, strip);
+    }
+
+    /** Opens the page of the values that the program judges by. */
+    void openValues() {
+        cover(acts.values().apply(this::uncover));
     }
 
     /** Opens the page of what is kept of earlier sittings, over everything else. */
     void openVersions() {
-        cover = Optional.of(acts.versions().apply(this::uncover));
-        showPage();
+        cover(acts.versions().apply(this::uncover));
     }
 
-    private void uncover() {
-        cover = Optional.empty();
-        showPage();
-        focusSheet();
+    /** Opens search over the session and everything that can be done. */
+    void openSearch() {
+        cover(new SearchPage(() -> new EverythingToFind(this, model, acts).list(), this::uncover));
+    }
+
+    /** Opens the guide at the chapter of the sheet being shown. */
+    void openGuide() {
+        openGuide(acts.guide().headingOf(sheet().stage()));
+    }
+
+    /** Opens the guide at a heading. */
+    void openGuide(String heading) {
+        cover(new GuidePage(acts.guide(), heading, this::uncover));
+    }
+
+    /** Opens a sheet and presses one of its own keys. */
+    void press(Stage stage, KeyCode code, boolean control) {
+        open(stage);
+        sheet().key(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, control, false, false));
     }
 
     ShellActs acts() {

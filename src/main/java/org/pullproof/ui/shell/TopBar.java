@@ -30,8 +30,9 @@ final class TopBar extends HBox {
      * @param report saves the report
      * @param values opens the values that the program judges by
      * @param versions opens what is kept of earlier sittings
+     * @param search opens search
      */
-    record Acts(Runnable report, Runnable values, Runnable versions) {}
+    record Acts(Runnable report, Runnable values, Runnable versions, Runnable search) {}
 
     TopBar(SessionViewModel model, Acts acts) {
         getStyleClass().add("top");
@@ -98,7 +99,9 @@ final class TopBar extends HBox {
         judged.setId("open-values");
         Button kept = action("Kept", "Ctrl K", "Kept versions of earlier sittings", acts.versions());
         kept.setId("open-versions");
-        HBox actions = new HBox(undo, redo, kept, judged, print);
+        Button find = action("Search", "Ctrl F", "Search the session and everything that can be done", acts.search());
+        find.setId("open-search");
+        HBox actions = new HBox(find, undo, redo, kept, judged, print);
         actions.getStyleClass().add("top-actions");
         return actions;
     }

@@ -1,5 +1,8 @@
 package org.pullproof.ui.start;
 
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -9,6 +12,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.pullproof.app.RecentSession;
 import org.pullproof.drawing.EnginePlan;
 import org.pullproof.drawing.FiringStrip;
 import org.pullproof.engine.EngineProfile;
@@ -40,13 +44,19 @@ public final class FirstStart extends HBox {
         void beginOwnCar();
 
         void openSession();
+
+        /** Opens one of those opened not long ago. */
+        void open(Path session);
     }
 
     /**
      * @param drawn the engine on the title drawing
      * @param version of the program
+     * @param recent sessions opened not long ago
+     * @param zone in which times are told
      */
-    public FirstStart(EngineProfile drawn, String version, Look look, Ways ways) {
+    public FirstStart(
+            EngineProfile drawn, String version, Look look, List<RecentSession> recent, ZoneId zone, Ways ways) {
         this.demo = way(
                 "Open the demo car",
                 "Enter",
@@ -60,15 +70,16 @@ public final class FirstStart extends HBox {
         Button open = way(
                 "Open a session",
                 "Ctrl O",
-                "A folder with session.json and the untouched pull files.",
+                "A folder with session.json and the untouched pull files. Or drop it, or a shared zip, on the window.",
                 ways::openSession);
         VBox right = new VBox(
                 12,
-                Labels.whole("No session yet", "question"),
+                Labels.whole(recent.isEmpty() ? "No session yet" : "No session open", "question"),
                 answer(),
                 demo,
                 own,
                 open,
+                new RecentList(recent, zone, ways::open),
                 choices(look),
                 Labels.wrapped(CAUTION, "caption"),
                 problem);
@@ -104,12 +115,11 @@ public final class FirstStart extends HBox {
     }
 
     private static HBox choices(Look look) {
-        Choice<UnitSystem> units = new Choice<>(
-                "Units", java.util.List.of(UnitSystem.values()), unit -> unit == UnitSystem.US ? "US" : "metric");
+        Choice<UnitSystem> units =
+                new Choice<>("Units", List.of(UnitSystem.values()), unit -> unit == UnitSystem.US ? "US" : "metric");
         units.show(Optional.of(look.unitsProperty().get()));
         units.onChosen(look.unitsProperty()::set);
-        Choice<Boolean> light =
-                new Choice<>("Light", java.util.List.of(false, true), night -> night ? "night" : "paper");
+        Choice<Boolean> light = new Choice<>("Light", List.of(false, true), night -> night ? "night" : "paper");
         light.show(Optional.of(look.nightProperty().get()));
         light.onChosen(look.nightProperty()::set);
         HBox line = new HBox(14, Labels.whole("Units", "caption"), units, Labels.whole("Light", "caption"), light);
@@ -119,7 +129,7 @@ public final class FirstStart extends HBox {
 
     private static StackPane plan(EngineProfile drawn, String version) {
         DrawingView engine = new DrawingView(
-                (width, height) -> EnginePlan.of(drawn, java.util.List.of(new EnginePlan.Pair(5, 7)), width, height));
+                (width, height) -> EnginePlan.of(drawn, List.of(new EnginePlan.Pair(5, 7)), width, height));
         engine.setMinHeight(PLAN_HEIGHT);
         engine.setPrefHeight(PLAN_HEIGHT);
         DrawingView strip = new DrawingView((width, height) -> FiringStrip.of(drawn.firing(), width, height));

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -349,7 +350,7 @@ class QuestionerTest {
     /** What a cure gives back: table of the trade for eight cylinders, common practice, no source; spread 4 with more than four. */
     @Test
     void aFaultHasTheMoneyOfItsRow() {
-        FaultMoney head = problem(weak).faults().get("head-1");
+        FaultMoney head = Objects.requireNonNull(problem(weak).faults().get("head-1"));
 
         assertThat(head.restores().mean()).isEqualTo(7);
         assertThat(head.restores().sd()).isEqualTo(4);

@@ -1,0 +1,4 @@
+@NullMarked
+package org.pullproof.ui.help;
+
+import org.jspecify.annotations.NullMarked;

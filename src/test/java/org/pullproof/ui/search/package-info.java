@@ -1,0 +1,4 @@
+@NullMarked
+package org.pullproof.ui.search;
+
+import org.jspecify.annotations.NullMarked;

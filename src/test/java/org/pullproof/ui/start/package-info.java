@@ -1,0 +1,4 @@
+@NullMarked
+package org.pullproof.ui.start;
+
+import org.jspecify.annotations.NullMarked;
