@@ -14,28 +14,37 @@ import org.pullproof.app.AddPulls;
 import org.pullproof.app.AddReadings;
 import org.pullproof.app.AmendChange;
 import org.pullproof.app.Appraise;
+import org.pullproof.app.AttachPicture;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.app.CheckSession;
 import org.pullproof.app.ChooseProfile;
 import org.pullproof.app.CorrectReading;
 import org.pullproof.app.DemoShelf;
 import org.pullproof.app.EditJudgement;
+import org.pullproof.app.EditSteps;
 import org.pullproof.app.ExcludePull;
+import org.pullproof.app.ForeignFiles;
 import org.pullproof.app.JudgedAssessors;
 import org.pullproof.app.KeptSittings;
 import org.pullproof.app.MakeReport;
+import org.pullproof.app.MakeRunCard;
 import org.pullproof.app.MakeTally;
+import org.pullproof.app.PrepareDay;
 import org.pullproof.app.PullFileReader;
 import org.pullproof.app.ReadAir;
 import org.pullproof.app.ReadRoll;
 import org.pullproof.app.RecordAir;
 import org.pullproof.app.RecordMoney;
+import org.pullproof.app.RecordParts;
 import org.pullproof.app.RecordPlug;
 import org.pullproof.app.RecordReading;
+import org.pullproof.app.RecordSettings;
 import org.pullproof.app.RecordWires;
+import org.pullproof.app.RecordWork;
 import org.pullproof.app.RemoveReading;
 import org.pullproof.app.SessionDesk;
 import org.pullproof.app.SetFacts;
+import org.pullproof.app.ShelveParts;
 import org.pullproof.app.TickStep;
 import org.pullproof.app.Toolbox;
 import org.pullproof.app.Window;
@@ -43,6 +52,7 @@ import org.pullproof.cli.Commands;
 import org.pullproof.files.CsvFile;
 import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.ProfileShelf;
+import org.pullproof.files.StepsFile;
 import org.pullproof.files.TradeConstants;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.OddReading;
@@ -116,14 +126,16 @@ public final class Main {
                 new DemoShelf(home.resolve("demo-sessions"), config.resolve("demo-sessions")),
                 new PreferenceFile(config),
                 desk,
-                new SetFacts(desk),
+                new SetFacts(desk, Clock.system(ZoneId.systemDefault())),
                 new ChooseProfile(desk),
                 new ChangeSetup(desk),
                 new AmendChange(desk),
                 readAir,
                 new RecordAir(desk, readAir),
                 new AddPulls(desk, pullReader, Clock.system(ZoneId.systemDefault())),
+                new ForeignFiles(pullReader, new PreferenceFile(config)),
                 new ReadRoll(pullReader),
+                new PrepareDay(desk),
                 new ExcludePull(desk),
                 new AddReadings(desk, new CsvFile(), Clock.system(ZoneId.systemDefault())),
                 new RecordReading(desk),
@@ -133,6 +145,13 @@ public final class Main {
                 new TickStep(desk, trade.stepGraphs()),
                 new RecordPlug(desk),
                 new RecordWires(desk),
+                new ShelveParts(desk, trade.stepGraphs()),
+                new RecordParts(desk),
+                new RecordSettings(desk),
+                new RecordWork(desk),
+                new AttachPicture(desk),
+                new EditSteps(desk, trade.stepGraphs(), new StepsFile(trade)),
+                new MakeRunCard(cautions),
                 new RecordMoney(desk),
                 new Appraise(new Appraiser(
                         new JudgedAssessors(constants, trade, correction),

@@ -22,6 +22,7 @@ import org.pullproof.worth.WorthFindings;
  * @param dyno what it makes
  * @param changes which change made power
  * @param worth is it worth more money
+ * @param day how the last dyno day stands
  * @param next what to do now
  * @param stages how far each stage is, in the order of the job
  */
@@ -34,9 +35,15 @@ public record Appraisal(
         DynoFindings dyno,
         ChangeLedger changes,
         WorthFindings worth,
+        DayStanding day,
         NextStep next,
         List<StageProgress> stages) {
     public Appraisal {
         stages = List.copyOf(stages);
+    }
+
+    /** The gate before the first pull of the last dyno day. */
+    public LoadGate gate() {
+        return day.gate();
     }
 }

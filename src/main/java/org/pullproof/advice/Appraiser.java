@@ -3,7 +3,9 @@ package org.pullproof.advice;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.pullproof.car.Fact;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.dyno.DynoAssessor;
@@ -11,6 +13,8 @@ import org.pullproof.dyno.DynoFindings;
 import org.pullproof.dyno.DynoFindings.SetupPower;
 import org.pullproof.dyno.Trace;
 import org.pullproof.health.HealthFindings;
+import org.pullproof.health.Reading;
+import org.pullproof.health.TestKind;
 import org.pullproof.session.Judgement;
 import org.pullproof.session.Session;
 import org.pullproof.tuneup.TuneUpFindings;
@@ -38,7 +42,12 @@ public final class Appraiser {
     public Appraisal appraise(Session session, Map<String, Trace> traces, Figures figures) {
         Assessors by = rooms.apply(session.judgement());
         HealthFindings sound = by.health().assess(session.readings(), session.profile(), session.car(), figures);
-        TuneUpFindings tuned = by.tuneUp().assess(session.tuneUp(), session.profile(), figures);
+        TuneUpFindings tuned = by.tuneUp()
+                .assess(
+                        session.tuneUp(),
+                        session.profile(),
+                        figures,
+                        session.car().quantity(Fact.ODOMETER));
         DynoFindings made = by.dyno()
                 .assess(
                         session.days(),
@@ -64,11 +73,13 @@ public final class Appraiser {
                         session.car(),
                         changeCosts(session),
                         sound,
+                        everRead(session),
                         changed,
+                        session.setups(),
                         presentBandKw(session, made),
-                        session.profile(),
-                        figures);
-        Situation now = new Situation(session, sound, tuned, flagged, changed);
+                        session.profile());
+        DayStanding day = by.day().standing(session, sound, tuned, flagged);
+        Situation now = new Situation(session, sound, tuned, flagged, changed, day.gate());
         return new Appraisal(
                 session,
                 figures,
@@ -78,8 +89,13 @@ public final class Appraiser {
                 flagged,
                 changed,
                 paid,
+                day,
                 rules.choose(now),
                 StageWords.of(now, paid));
+    }
+
+    private static Set<TestKind> everRead(Session session) {
+        return session.readings().stream().map(Reading::test).collect(Collectors.toSet());
     }
 
     private static List<Spending> changeCosts(Session session) {

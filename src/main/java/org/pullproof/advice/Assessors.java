@@ -8,4 +8,9 @@ import org.pullproof.worth.WorthAssessor;
 
 /** One who answers for each room, all of them by the same values of judgement. */
 public record Assessors(
-        HealthAssessor health, TuneUpAssessor tuneUp, DynoAssessor dyno, ChangeJudge changes, WorthAssessor worth) {}
+        HealthAssessor health,
+        TuneUpAssessor tuneUp,
+        DynoAssessor dyno,
+        ChangeJudge changes,
+        WorthAssessor worth,
+        DayKeeper day) {}

@@ -2,6 +2,7 @@ package org.pullproof.advice;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.pullproof.car.Access;
 import org.pullproof.changes.Call;
 import org.pullproof.changes.JudgedChange;
@@ -16,6 +17,9 @@ final class PowerRules {
 
     /** With so many pulls on both sides, more of them are dearer than the difference; judgement. */
     private static final int MANY = 6;
+
+    /** So many open points are named, the ones that come first. */
+    private static final int MOST_NAMED = 3;
 
     private static final int MINUTES_OF_A_CHANGE = 60;
 
@@ -151,7 +155,27 @@ final class PowerRules {
     }
 
     private NextStep pulls(Situation now, String action, String why, String settles) {
-        return proposals.act(now, "dyno-pull", Access.DRIVE_IT, Stage.DYNO_DAY, action, why, settles);
+        return now.gate().blocks()
+                ? gate(now, action)
+                : proposals.act(now, "dyno-pull", Access.DRIVE_IT, Stage.DYNO_DAY, action, why, settles);
+    }
+
+    /** No pull is proposed to a person who has not gone through the gate; what the pull would be is said. */
+    private NextStep gate(Situation now, String pulls) {
+        List<GatePoint> open = now.gate().inTheWay();
+        String first = open.stream()
+                .map(point -> point.state() == GatePoint.State.AGAINST ? point.why() : point.name())
+                .limit(MOST_NAMED)
+                .collect(Collectors.joining("; "));
+        String more = open.size() > MOST_NAMED ? "; and " + (open.size() - MOST_NAMED) + " more" : "";
+        return proposals.act(
+                now,
+                "dyno-pull",
+                Access.DRIVE_IT,
+                Stage.DYNO_DAY,
+                "Go through the gate before the first pull",
+                "Engine, car, room and people must be fit for full load. Not passed yet: " + first + more + ".",
+                "Whether the car may be loaded; then: " + pulls + ".");
     }
 
     private static Optional<JudgedChange> judged(Situation now, Call call) {

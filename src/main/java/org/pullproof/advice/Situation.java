@@ -16,7 +16,12 @@ import org.pullproof.tuneup.TuneUpFindings;
 
 /** All that the rules of the next step look at. */
 record Situation(
-        Session session, HealthFindings health, TuneUpFindings tuneUp, DynoFindings dyno, ChangeLedger changes) {
+        Session session,
+        HealthFindings health,
+        TuneUpFindings tuneUp,
+        DynoFindings dyno,
+        ChangeLedger changes,
+        LoadGate gate) {
 
     Car car() {
         return session.car();

@@ -11,6 +11,7 @@ import org.pullproof.health.HealthFindings.State;
 import org.pullproof.health.HealthFindings.Verdict;
 import org.pullproof.session.Session;
 import org.pullproof.tuneup.TuneUpFindings;
+import org.pullproof.units.Figures;
 import org.pullproof.worth.WorthFindings;
 
 /** Says how far each stage is, in three words. */
@@ -89,9 +90,10 @@ final class StageWords {
     }
 
     private static StageProgress worth(WorthFindings worth) {
-        boolean begun = !worth.done().isEmpty() || worth.spent().value() > 0;
-        return new StageProgress(
-                Stage.WORTH_IT, begun ? Progress.UNDER_WAY : Progress.NOT_BEGUN, begun ? "first figures" : "too early");
+        boolean begun = worth.spent().value() > 0;
+        Progress progress = worth.tooEarly() ? Progress.NOT_BEGUN : Progress.UNDER_WAY;
+        String words = begun ? "spent: " + Figures.money(worth.spent()) : "ready to weigh";
+        return new StageProgress(Stage.WORTH_IT, progress, worth.tooEarly() ? "too early" : words);
     }
 
     private static String counted(long count, String thing) {

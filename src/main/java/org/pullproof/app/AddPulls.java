@@ -106,7 +106,17 @@ public final class AddPulls {
      * @throws IllegalArgumentException with a sentence if a level contradicts what is recorded
      */
     public Outcome add(OpenSession open, Wanted wanted) throws BadFileException {
-        List<ReadFile> files = readAll(wanted);
+        return add(open, wanted, Progress.unheard());
+    }
+
+    /**
+     * The same, telling how many files are read; stopped, nothing is taken in.
+     *
+     * @throws BadFileException with every file that cannot be read as a pull; nothing is then taken in
+     * @throws IllegalArgumentException with a sentence if a level contradicts what is recorded, or if it was stopped
+     */
+    public Outcome add(OpenSession open, Wanted wanted, Progress progress) throws BadFileException {
+        List<ReadFile> files = readAll(wanted, progress);
         List<Problem> left = new ArrayList<>();
         files.forEach(file -> file.table().problems().forEach(problem -> left.add(problem(file.path(), problem))));
         PullTimes times = new PullTimes(wanted.at(), files);
@@ -132,10 +142,15 @@ public final class AddPulls {
     record ReadFile(Path path, IncomingFile file, PullTable table) {}
 
     /** Reads every file before anything is kept, so that all that is wrong is told at once. */
-    private List<ReadFile> readAll(Wanted wanted) throws BadFileException {
+    private List<ReadFile> readAll(Wanted wanted, Progress progress) throws BadFileException {
         List<Problem> wrong = new ArrayList<>();
         List<ReadFile> files = new ArrayList<>();
+        int done = 0;
         for (Path path : wanted.files()) {
+            progress.at(done++, wanted.files().size());
+            if (progress.stopped()) {
+                throw new IllegalArgumentException("Stopped: no pull was taken in, the session is as it was.");
+            }
             try {
                 IncomingFile file = IncomingFile.read(path);
                 files.add(new ReadFile(path, file, reader.table(path.toString(), file.bytes(), wanted.how())));
@@ -177,7 +192,8 @@ public final class AddPulls {
         int number = DynoDays.nextNumber(inSetup.days(), setup);
         List<Pull> pulls = new ArrayList<>();
         for (ReadFile file : files) {
-            PullFile kept = desk.keep(open, file.file().name(), file.file().bytes());
+            PullFile kept = desk.keep(
+                    open, folder -> folder.keep(file.file().name(), file.file().bytes()));
             for (int part = 1; part <= file.table().pulls().size(); part++) {
                 pulls.add(new Pull(
                         setup,

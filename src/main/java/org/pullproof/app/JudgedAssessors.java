@@ -3,6 +3,7 @@ package org.pullproof.app;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import org.pullproof.advice.Assessors;
+import org.pullproof.advice.DayKeeper;
 import org.pullproof.changes.ChangeJudge;
 import org.pullproof.dyno.DynoAssessor;
 import org.pullproof.files.TradeConstants;
@@ -13,6 +14,7 @@ import org.pullproof.session.Judgement;
 import org.pullproof.tuneup.TuneUpAssessor;
 import org.pullproof.weather.Correction;
 import org.pullproof.worth.WorthAssessor;
+import org.pullproof.worth.question.Questioner;
 
 /** Makes those who answer for the rooms, by the values of judgement of a session; the last ones are kept. */
 public final class JudgedAssessors implements Function<Judgement, Assessors> {
@@ -42,7 +44,8 @@ public final class JudgedAssessors implements Function<Judgement, Assessors> {
                 new TuneUpAssessor(trade.stepGraphs()),
                 new DynoAssessor(correction, constants.pulls(by)),
                 new ChangeJudge(),
-                new WorthAssessor(trade.options()));
+                new WorthAssessor(new Questioner(constants.money(by), trade.testPrices())),
+                new DayKeeper(trade.doNotRun(), constants.pulls(by)));
         return new Made(by, assessors);
     }
 }

@@ -5,9 +5,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDateTime;
+import java.util.Optional;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.files.BadFileException;
 import org.pullproof.files.Reason;
+import org.pullproof.files.SessionFolder;
 import org.pullproof.files.WholeFile;
 import org.pullproof.report.Format;
 import org.pullproof.report.HtmlReport;
@@ -16,9 +18,13 @@ import org.pullproof.report.PdfReport;
 import org.pullproof.report.ReportMaker;
 import org.pullproof.report.ReportModel;
 import org.pullproof.report.TextReport;
+import org.pullproof.session.Picture;
 
 /** Makes the report of a session: the whole job on paper. */
 public final class MakeReport {
+    /** Longer side of a photograph in the report, px. */
+    private static final int PHOTO = 480;
+
     private final Clock clock;
 
     /**
@@ -28,7 +34,7 @@ public final class MakeReport {
         this.clock = clock;
     }
 
-    /** What the report says. */
+    /** What the report says, its photographs in words. */
     public ReportModel model(Appraisal appraisal) {
         return new ReportMaker().make(appraisal, LocalDateTime.now(clock));
     }
@@ -41,23 +47,26 @@ public final class MakeReport {
     /**
      * The report as the bytes of a file.
      *
+     * @param folder of the session, where its photographs lie
      * @param paper matters only to PDF
      */
-    public byte[] bytes(Appraisal appraisal, Format format, Paper paper) {
+    public byte[] bytes(Appraisal appraisal, Path folder, Format format, Paper paper) {
+        ReportModel report =
+                new ReportMaker().make(appraisal, LocalDateTime.now(clock), picture -> small(folder, picture));
         return switch (format) {
-            case TEXT -> text(appraisal).getBytes(StandardCharsets.UTF_8);
-            case HTML -> new HtmlReport().write(model(appraisal)).getBytes(StandardCharsets.UTF_8);
-            case PDF -> new PdfReport().write(model(appraisal), paper);
+            case TEXT -> new TextReport().write(report).getBytes(StandardCharsets.UTF_8);
+            case HTML -> new HtmlReport().write(report).getBytes(StandardCharsets.UTF_8);
+            case PDF -> new PdfReport().write(report, paper);
         };
     }
 
-    /**
-     * Writes the report to a file, all of it or nothing; a file of that name is replaced.
-     *
-     * @throws BadFileException if it cannot be written; the old file is then as it was
-     */
-    public void write(Appraisal appraisal, Format format, Paper paper, Path target) throws BadFileException {
-        write(bytes(appraisal, format, paper), target);
+    /** A lost photograph is told in the report and does not stop it. */
+    private static Optional<byte[]> small(Path folder, Picture picture) {
+        try {
+            return Optional.of(new SessionFolder(folder).photograph(picture).thumbnail(PHOTO));
+        } catch (BadFileException lost) {
+            return Optional.empty();
+        }
     }
 
     /**

@@ -3,7 +3,9 @@ package org.pullproof.app;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
+import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Cautions;
+import org.pullproof.report.DayCardMaker;
 import org.pullproof.report.Format;
 import org.pullproof.report.Paper;
 import org.pullproof.report.TallyKind;
@@ -26,6 +28,11 @@ public final class MakeTally {
         return new TallyMaker(session, test).make(cautions(test));
     }
 
+    /** The run card of a dyno day. */
+    public TallySheet runCard(Appraisal appraisal) {
+        return new DayCardMaker(appraisal).make(cautions.of("dyno-pull"));
+    }
+
     /** The cautions of every test on the sheet, each once, the one that ends every list at the end. */
     private List<String> cautions(TallyKind test) {
         Stream<String> acts = test.kinds().stream()
@@ -36,8 +43,8 @@ public final class MakeTally {
     }
 
     /** The blank as plain text, lines of at most 80 characters. */
-    public String text(Session session, TallyKind test) {
-        return new TallyText().write(sheet(session, test));
+    public String text(TallySheet sheet) {
+        return new TallyText().write(sheet);
     }
 
     /**
@@ -45,11 +52,11 @@ public final class MakeTally {
      *
      * @param paper matters only to PDF
      */
-    public byte[] bytes(Session session, TallyKind test, Format format, Paper paper) {
+    public byte[] bytes(TallySheet sheet, Format format, Paper paper) {
         return switch (format) {
-            case TEXT -> text(session, test).getBytes(StandardCharsets.UTF_8);
-            case HTML -> TallyPage.html(sheet(session, test)).getBytes(StandardCharsets.UTF_8);
-            case PDF -> TallyPage.pdf(sheet(session, test), paper);
+            case TEXT -> text(sheet).getBytes(StandardCharsets.UTF_8);
+            case HTML -> TallyPage.html(sheet).getBytes(StandardCharsets.UTF_8);
+            case PDF -> TallyPage.pdf(sheet, paper);
         };
     }
 }

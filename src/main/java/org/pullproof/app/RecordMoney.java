@@ -22,7 +22,7 @@ public final class RecordMoney {
         return edit(open, "Spend on " + spending.what(), session -> {
             List<Spending> spent = new ArrayList<>(session.money().spent());
             spent.add(spending);
-            return new MoneyBook(spent, session.money().options());
+            return session.money().withSpent(spent);
         });
     }
 
@@ -35,7 +35,7 @@ public final class RecordMoney {
         return edit(open, "Correct " + spending.what(), session -> {
             List<Spending> spent = new ArrayList<>(session.money().spent());
             spent.set(place, spending);
-            return new MoneyBook(spent, session.money().options());
+            return session.money().withSpent(spent);
         });
     }
 
@@ -48,7 +48,7 @@ public final class RecordMoney {
         return edit(open, "Remove a spending", session -> {
             List<Spending> spent = new ArrayList<>(session.money().spent());
             spent.remove(place);
-            return new MoneyBook(spent, session.money().options());
+            return session.money().withSpent(spent);
         });
     }
 
@@ -67,16 +67,13 @@ public final class RecordMoney {
             List<Option> options = without(session, option.name());
             options.removeIf(known -> known.name().equals(before));
             options.add(option);
-            return new MoneyBook(session.money().spent(), options);
+            return session.money().withOptions(options);
         });
     }
 
     /** Removes an entered option; a default of that name shows again. */
     public OpenSession removeOption(OpenSession open, String name) throws BadFileException {
-        return edit(
-                open,
-                "Remove option " + name,
-                session -> new MoneyBook(session.money().spent(), without(session, name)));
+        return edit(open, "Remove option " + name, session -> session.money().withOptions(without(session, name)));
     }
 
     private interface Entry {

@@ -1,5 +1,8 @@
 package org.pullproof.app;
 
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -25,9 +28,11 @@ public final class SetFacts {
     public static final String SELLER_FIGURE = "seller-figure";
 
     private final SessionDesk desk;
+    private final Clock clock;
 
-    public SetFacts(SessionDesk desk) {
+    public SetFacts(SessionDesk desk, Clock clock) {
         this.desk = desk;
+        this.clock = clock;
     }
 
     /**
@@ -40,7 +45,7 @@ public final class SetFacts {
         return desk.edit(open, new Edit(name, session -> applied(session, values)));
     }
 
-    private static Session applied(Session session, Map<String, String> values) {
+    private Session applied(Session session, Map<String, String> values) {
         Session next = session;
         for (Map.Entry<String, String> value : new LinkedHashMap<>(values).entrySet()) {
             next = applied(next, value.getKey(), value.getValue());
@@ -48,7 +53,7 @@ public final class SetFacts {
         return next;
     }
 
-    private static Session applied(Session session, String name, String text) {
+    private Session applied(Session session, String name, String text) {
         if (name.equals(STANDARD)) {
             return session.withStandard(text.isBlank() ? Standard.SAE_J1349 : Standard.of(text.strip()));
         }
@@ -58,7 +63,9 @@ public final class SetFacts {
         Fact fact = Fact.named(name)
                 .orElseThrow(() ->
                         new IllegalArgumentException(name + ": this name is not known; the names are " + names()));
-        return session.withCar(session.car().with(fact, text));
+        return fact == Fact.BAND
+                ? new BandChange(text).on(session, LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES))
+                : session.withCar(session.car().with(fact, text));
     }
 
     private static StatedFigure stated(String text) {
@@ -69,7 +76,7 @@ public final class SetFacts {
         }
     }
 
-    private static void refuseWrong(Session session, Map<String, String> values) throws BadFileException {
+    private void refuseWrong(Session session, Map<String, String> values) throws BadFileException {
         List<Problem> problems = new ArrayList<>();
         values.forEach((name, text) -> {
             try {

@@ -3,9 +3,13 @@ package org.pullproof.app;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.function.BiFunction;
+import org.pullproof.car.Fact;
 import org.pullproof.files.BadFileException;
+import org.pullproof.health.Reading;
 import org.pullproof.session.Edit;
 import org.pullproof.session.Session;
+import org.pullproof.tuneup.Step;
+import org.pullproof.tuneup.StepGraph;
 import org.pullproof.tuneup.StepGraphs;
 import org.pullproof.tuneup.Ticking;
 import org.pullproof.tuneup.TuneUp;
@@ -21,17 +25,56 @@ public final class TickStep {
     }
 
     /**
+     * Ticks a step. What it changes on the cylinders is kept as work done among the readings; the start gate keeps the odometer.
+     *
      * @throws IllegalArgumentException with a sentence if there is no such step, or it still waits
      */
     public OpenSession tick(OpenSession open, String step, LocalDateTime when) throws BadFileException {
-        return edit(open, "Tick step " + step, (ticking, tuneUp) -> ticking.tick(tuneUp, step, when));
+        return desk.edit(open, new Edit("Tick step " + step, session -> {
+            StepGraph graph = graph(session);
+            Session ticked = session.withTuneUp(new Ticking(graph).tick(session.tuneUp(), step, when));
+            return consequences(ticked, graph.require(step), when);
+        }));
+    }
+
+    private static Session consequences(Session session, Step step, LocalDateTime when) {
+        if (step.kind() == Step.Kind.START_GATE) {
+            TuneUp tuneUp = session.tuneUp();
+            return session.withTuneUp(
+                    tuneUp.withBench(tuneUp.bench().withOdometer(session.car().quantity(Fact.ODOMETER))));
+        }
+        return step.outfit()
+                .work()
+                .map(work -> RecordWork.with(session, work, List.of(), noteOf(step), when))
+                .orElse(session);
+    }
+
+    private static String noteOf(Step step) {
+        return "tune-up, step " + step.id();
     }
 
     /**
+     * Takes a tick away, and with it the work that the tick kept.
+     *
      * @throws IllegalArgumentException with a sentence if there is no such step, or a ticked one needs it
      */
     public OpenSession untick(OpenSession open, String step) throws BadFileException {
-        return edit(open, "Take back step " + step, (ticking, tuneUp) -> ticking.untick(tuneUp, step));
+        return desk.edit(open, new Edit("Take back step " + step, session -> {
+            StepGraph graph = graph(session);
+            return withoutWork(
+                    session.withTuneUp(new Ticking(graph).untick(session.tuneUp(), step)), noteOf(graph.require(step)));
+        }));
+    }
+
+    private static Session withoutWork(Session session, String note) {
+        return session.withReadings(session.readings().stream()
+                .filter(reading ->
+                        !(reading instanceof Reading.Work work && work.note().equals(note)))
+                .toList());
+    }
+
+    private StepGraph graph(Session session) {
+        return graphs.of(session.profile(), session.tuneUp());
     }
 
     /**
@@ -72,6 +115,6 @@ public final class TickStep {
     }
 
     private Session with(Session session, BiFunction<Ticking, TuneUp, TuneUp> act) {
-        return session.withTuneUp(act.apply(new Ticking(graphs.of(session.profile())), session.tuneUp()));
+        return session.withTuneUp(act.apply(new Ticking(graph(session)), session.tuneUp()));
     }
 }

@@ -20,7 +20,9 @@ import org.pullproof.session.Judgement;
  * @param readAir tells what follows from typed air
  * @param recordAir keeps a reading of the air
  * @param addPulls takes in pull files
+ * @param foreignFiles finds files whose columns have to be told, and remembers what was told
  * @param readRoll tells what follows from a roll's or a car's speed against time
+ * @param prepareDay goes through the gate before the first pull, and tells how the car stands on the dyno
  * @param excludePull takes a pull out of every judgement, with the reason
  * @param addReadings takes in a table of readings
  * @param recordReading keeps one reading
@@ -30,6 +32,13 @@ import org.pullproof.session.Judgement;
  * @param tickStep ticks steps of the tune-up
  * @param recordWires keeps what is known of the plug wires
  * @param recordPlug keeps what is known of a plug
+ * @param shelveParts keeps the off-car shelf
+ * @param recordParts keeps what the tune-up uses up
+ * @param recordSettings keeps how the engine is set
+ * @param recordWork keeps work done and what beds in
+ * @param attachPicture attaches photographs
+ * @param editSteps gives a car steps of its own
+ * @param makeRunCard makes the printed card of the steps
  * @param recordMoney keeps what is spent and what could be
  * @param appraise tells what a session amounts to, every room asked once
  * @param editJudgement puts other values of judgement in the place of the program's own
@@ -50,7 +59,9 @@ public record Toolbox(
         ReadAir readAir,
         RecordAir recordAir,
         AddPulls addPulls,
+        ForeignFiles foreignFiles,
         ReadRoll readRoll,
+        PrepareDay prepareDay,
         ExcludePull excludePull,
         AddReadings addReadings,
         RecordReading recordReading,
@@ -60,6 +71,13 @@ public record Toolbox(
         TickStep tickStep,
         RecordPlug recordPlug,
         RecordWires recordWires,
+        ShelveParts shelveParts,
+        RecordParts recordParts,
+        RecordSettings recordSettings,
+        RecordWork recordWork,
+        AttachPicture attachPicture,
+        EditSteps editSteps,
+        MakeRunCard makeRunCard,
         RecordMoney recordMoney,
         Appraise appraise,
         EditJudgement editJudgement,

@@ -54,6 +54,7 @@ public final class ChangeJudge {
                 baseline(counted, presentSetup).map(tried::whole),
                 residuals(fits),
                 new Sweeps(counted, prior).among(setups, changes),
+                againstPresent(fits, tried, presentSetup),
                 doubts.flags());
     }
 
@@ -81,6 +82,7 @@ public final class ChangeJudge {
                 List.of(),
                 unjudged(comparisons, pulls, none, words),
                 Optional.empty(),
+                List.of(),
                 List.of(),
                 List.of(),
                 Map.of());
@@ -119,6 +121,19 @@ public final class ChangeJudge {
         return counted.has(present) && !present.equals(first)
                 ? Optional.of(new Comparison(first, present, Optional.empty()))
                 : Optional.empty();
+    }
+
+    private static List<ChangeLedger.AgainstPresent> againstPresent(Fits fits, Tried tried, String present) {
+        return fits.counted().settings().stream()
+                .distinct()
+                .filter(setup -> fits.counted().has(present) && !setup.equals(present))
+                .map(setup -> new Comparison(present, setup, Optional.empty()))
+                .map(pair -> {
+                    Estimate found = fits.estimate(pair);
+                    return new ChangeLedger.AgainstPresent(
+                            pair.to(), found.difference(), found.standardError(), found.degrees(), tried.call(pair));
+                })
+                .toList();
     }
 
     private static double meanDrift(Fits fits) {

@@ -22,6 +22,7 @@ import org.pullproof.units.Sentence;
  * @param baselineToNow the first setup against the present one measured directly, if both have pulls and differ
  * @param residuals what the setups do not explain, pull by pull in order
  * @param sweeps numeric settings tried at three levels or more
+ * @param againstPresent every other setup with pulls against the present one, if that has pulls
  * @param flags what the other pulls and the changes say against a pull, sentences by the pull's id, each beginning with its keyword
  */
 public record ChangeLedger(
@@ -35,8 +36,10 @@ public record ChangeLedger(
         Optional<JudgedChange> baselineToNow,
         List<Residual> residuals,
         List<Sweep> sweeps,
+        List<AgainstPresent> againstPresent,
         Map<String, List<String>> flags) {
     public ChangeLedger {
+        againstPresent = List.copyOf(againstPresent);
         changes = List.copyOf(changes);
         unjudged = List.copyOf(unjudged);
         residuals = List.copyOf(residuals);
@@ -72,4 +75,15 @@ public record ChangeLedger(
      * @param driftPercent the fitted drift at its place, percent
      */
     public record Residual(String pull, String setup, double percent, double driftPercent) {}
+
+    /**
+     * What going to another setup would bring, in 100·ln of band power.
+     *
+     * @param setup its id
+     * @param estimate that setup less the present one
+     * @param standardError of it
+     * @param degrees degrees of freedom of Student's t
+     * @param call what may be said of it
+     */
+    public record AgainstPresent(String setup, double estimate, double standardError, double degrees, Call call) {}
 }

@@ -81,7 +81,7 @@ final class Tried {
                 true, MorePulls.toSettle(fits.all(), fits.newer(pair), fits.older(pair), smallest), hingesOn);
     }
 
-    private Call call(Comparison pair) {
+    Call call(Comparison pair) {
         return fits.comparable(pair) ? fits.commonCall(pair, smallest).orElse(Call.NO_CALL) : Call.SPOILED;
     }
 

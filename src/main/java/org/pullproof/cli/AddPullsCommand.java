@@ -1,5 +1,6 @@
 package org.pullproof.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.pullproof.app.AddPulls;
+import org.pullproof.app.Progress;
 import org.pullproof.app.Toolbox;
 import org.pullproof.app.TypedLevels;
 import org.pullproof.cli.Arguments.ColumnArgument;
@@ -108,7 +110,7 @@ final class AddPullsCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         AddPulls.Wanted wanted = new AddPulls.Wanted(
                 files, setup, at, levels(), new HowRead(columns, 1, drum.drum(), false), correctedAlready);
-        AddPulls.Outcome outcome = amended(tools.addPulls().add(tools.desk().open(session), wanted));
+        AddPulls.Outcome outcome = amended(tools.addPulls().add(tools.desk().open(session), wanted, progress()));
         output.complain(outcome.problems());
         List<PullFindings> added = findings(outcome);
         PullPrinter printer = new PullPrinter(outcome.open().session(), output.figures(tools));
@@ -120,6 +122,16 @@ final class AddPullsCommand implements Callable<Integer> {
             output.print(printer.remarks(added));
         }
         return Output.DONE;
+    }
+
+    /** Told on standard error where a person sees it; on Java 17 there is no console where there is no terminal. */
+    @SuppressWarnings("SystemConsoleNull")
+    private Progress progress() {
+        PrintWriter err = spec.commandLine().getErr();
+        return System.console() == null
+                ? Progress.unheard()
+                : (done, of) ->
+                        err.println("reading " + files.get(done).getFileName() + ", " + (done + 1) + " of " + of);
     }
 
     /** What is told of the change goes to the one that made the setup, once the pulls are in. */

@@ -2,7 +2,9 @@ package org.pullproof.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.NextStep;
+import org.pullproof.advice.Stage;
 import org.pullproof.app.Toolbox;
 import org.pullproof.units.Figures;
 import picocli.CommandLine.Command;
@@ -29,15 +31,22 @@ final class NextCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        NextStep next = tools.appraise()
-                .of(tools.desk().open(session), output.figures(tools))
-                .next();
+        Appraisal appraisal = tools.appraise().of(tools.desk().open(session), output.figures(tools));
+        NextStep next = appraisal.next();
         if (output.json()) {
-            output.print(json(next));
+            Json told = json(next);
+            if (waitsAtGate(appraisal)) {
+                told.put("gate", GateJson.of(appraisal.gate()));
+            }
+            output.print(told);
         } else {
             print(next);
         }
         return Output.DONE;
+    }
+
+    private static boolean waitsAtGate(Appraisal appraisal) {
+        return appraisal.gate().blocks() && appraisal.next().stage() == Stage.DYNO_DAY;
     }
 
     private static Json json(NextStep next) {

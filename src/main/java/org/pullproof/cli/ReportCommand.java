@@ -100,6 +100,6 @@ final class ReportCommand implements Callable<Integer> {
     }
 
     private byte[] bytes(Appraisal appraisal, Format wanted) {
-        return tools.makeReport().bytes(appraisal, wanted, paper == Sheet.a4 ? Paper.A4 : Paper.LETTER);
+        return tools.makeReport().bytes(appraisal, session, wanted, paper == Sheet.a4 ? Paper.A4 : Paper.LETTER);
     }
 }

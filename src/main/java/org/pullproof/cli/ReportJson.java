@@ -61,6 +61,10 @@ final class ReportJson {
             json.put("sentence", paragraph.sentence().plain());
         } else if (block instanceof Block.Points points) {
             json.put(points.key(), points.points());
+        } else if (block instanceof Block.Photos photos) {
+            json.put(
+                    photos.key(),
+                    photos.photos().stream().map(Block.Photo::words).toList());
         } else if (block instanceof Block.Items items) {
             items.items().forEach(item -> put(json, item));
         }

@@ -1,10 +1,12 @@
 package org.pullproof.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.pullproof.app.OpenSession;
 import org.pullproof.app.Toolbox;
+import org.pullproof.report.DayCardMaker;
 import org.pullproof.report.Format;
 import org.pullproof.report.Paper;
 import org.pullproof.report.TallyKind;
@@ -35,7 +37,7 @@ final class TallyCommand implements Callable<Integer> {
     @Option(
             names = "--test",
             required = true,
-            paramLabel = "balance|compression|leakdown",
+            paramLabel = "balance|compression|leakdown|dyno",
             description = "Which test the blank is for.")
     private String test;
 
@@ -63,17 +65,19 @@ final class TallyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        TallyKind wanted = TallyKind.named(test)
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(),
-                        "There is no tally sheet for \"" + test + "\"; there is one for each of " + TallyKind.keys()
-                                + "."));
+        Optional<TallyKind> wanted = TallyKind.named(test);
+        if (wanted.isEmpty() && !test.equals(DayCardMaker.KEY)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "There is no tally sheet for \"" + test + "\"; there is one for each of " + TallyKind.keys() + ", "
+                            + DayCardMaker.KEY + ".");
+        }
         Optional<Format> format = target.map(this::format);
         OpenSession open = tools.desk().open(session);
         output.complain(open.problems());
         if (target.isPresent()) {
             Paper sheet = paper == ReportCommand.Sheet.a4 ? Paper.A4 : Paper.LETTER;
-            byte[] blank = tools.makeTally().bytes(open.session(), wanted, format.orElseThrow(), sheet);
+            byte[] blank = tools.makeTally().bytes(sheet(open, wanted), format.orElseThrow(), sheet);
             tools.makeReport().write(blank, target.get());
         }
         print(open, wanted);
@@ -88,17 +92,30 @@ final class TallyCommand implements Callable<Integer> {
                         "A tally sheet is written as .pdf, .html or .txt; give " + name + " one of these endings."));
     }
 
-    private void print(OpenSession open, TallyKind wanted) {
+    private TallySheet sheet(OpenSession open, Optional<TallyKind> wanted) {
+        return wanted.map(kind -> tools.makeTally().sheet(open.session(), kind))
+                .orElseGet(() -> tools.makeTally().runCard(tools.appraise().of(open, output.figures(tools))));
+    }
+
+    private void print(OpenSession open, Optional<TallyKind> wanted) {
         if (output.json()) {
-            output.print(json(tools.makeTally().sheet(open.session(), wanted)));
+            output.print(json(sheet(open, wanted), wanted));
         } else if (target.isEmpty()) {
-            output.print(tools.makeTally().text(open.session(), wanted).stripTrailing());
+            output.print(tools.makeTally().text(sheet(open, wanted)).stripTrailing());
         }
     }
 
-    private static Json json(TallySheet sheet) {
+    private static List<?> rows(TallySheet sheet) {
+        List<String> first =
+                sheet.rows().stream().map(row -> row.cells().get(0).words()).toList();
+        return sheet.key().equals(DayCardMaker.KEY)
+                ? first.stream().filter(name -> !name.isEmpty()).toList()
+                : first.stream().map(Integer::valueOf).toList();
+    }
+
+    private static Json json(TallySheet sheet, Optional<TallyKind> wanted) {
         return new Json()
-                .put("test", sheet.test().key())
+                .put("test", sheet.key())
                 .put("title", sheet.title())
                 .put("cautions", sheet.cautions())
                 .put(
@@ -107,11 +124,6 @@ final class TallyCommand implements Callable<Integer> {
                 .put(
                         "columns",
                         sheet.columns().stream().map(TallySheet.Column::head).toList())
-                .put(
-                        "cylinders",
-                        sheet.rows().stream()
-                                .map(row -> row.cells().get(0).words())
-                                .map(Integer::valueOf)
-                                .toList());
+                .put(wanted.isPresent() ? "cylinders" : "pulls", rows(sheet));
     }
 }

@@ -16,7 +16,7 @@ final class EmptyChart {
     static Drawing of(double width, double height, String power, String torque) {
         Pen pen = new Pen();
         double right = width - 92;
-        List<Frame> frames = Frame.stacked(16, height - 42, 24);
+        List<Frame> frames = Frame.stacked(16, height - 42, 24, List.of(0.42, 0.27, 0.31));
         panel(pen, frames.get(0), right, power, "each setup one line, named at its end");
         panel(pen, frames.get(1), right, torque, "");
         panel(pen, frames.get(2), right, "Difference from base, %", "with a ribbon as wide as base repeats itself");

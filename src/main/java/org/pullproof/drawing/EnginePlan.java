@@ -2,13 +2,18 @@ package org.pullproof.drawing;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.pullproof.drawing.Pen.Lettering;
 import org.pullproof.drawing.Shape.Anchor;
+import org.pullproof.drawing.Shape.Point;
 import org.pullproof.drawing.Shape.Stroke;
 import org.pullproof.engine.Bank;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.engine.Layout;
+import org.pullproof.engine.Rotor;
+import org.pullproof.engine.TdcTable;
 
 /**
  * The engine from above, front to the left: banks along the chain-dotted line of the crank, circles for upright and V banks,
@@ -18,14 +23,29 @@ public final class EnginePlan {
     private static final double PITCH_MOST = 88;
     private static final double RADIUS_MOST = 27;
     private static final double LABELS = 28;
+    /** Radius of the distributor's cap in radii of a cylinder, and where its numbers stand in it. */
+    private static final double CAP = 1.4;
+
+    private static final double NUMBERS = 0.7;
+
+    /** Where post 1 is drawn, degrees from the top: left of the front, no profile tells it. */
+    private static final double FIRST_POST = -30;
+
     private static final double LEFT = 34;
     private static final double RIGHT = 28;
     private static final Stroke OUTLINE = Stroke.of(Ink.INK, 1.2);
     private static final Stroke CENTRE = Stroke.of(Ink.RULE2, 0.7);
     private static final Stroke BRACKET = Stroke.of(Ink.RED, 1.4);
 
+    /** How far the banks stand from the crank, in radii; the cap of the distributor stands between them where wires are drawn. */
+    private static final double CLOSE = 2;
+
+    private static final double WIDE = 3;
+
     private final EngineProfile profile;
     private final List<Pair> apart;
+    private final Optional<Set<Integer>> wiresOff;
+    private final double spread;
     private final Pen pen = new Pen();
     private final double width;
     private final double height;
@@ -36,14 +56,18 @@ public final class EnginePlan {
     /** Two cylinders that fire one after the other and stand side by side. */
     public record Pair(int first, int second) {}
 
-    private EnginePlan(EngineProfile profile, List<Pair> apart, double width, double height) {
+    private EnginePlan(
+            EngineProfile profile, List<Pair> apart, Optional<Set<Integer>> wiresOff, double width, double height) {
         this.profile = profile;
         this.apart = List.copyOf(apart);
+        this.wiresOff = wiresOff;
+        this.spread = wiresOff.isPresent() ? WIDE : CLOSE;
         this.width = width;
         this.height = height;
-        this.crank = height / 2;
         this.pitch = pitch();
         this.radius = Math.min(RADIUS_MOST, 0.38 * pitch);
+        boolean capBelow = wiresOff.isPresent() && profile.layout() == Layout.INLINE;
+        this.crank = capBelow ? LABELS + 1.4 * radius : height / 2;
     }
 
     /**
@@ -51,7 +75,19 @@ public final class EnginePlan {
      * @param apart pairs of cylinders whose wires are kept apart; a pair that does not stand side by side gets no bracket
      */
     public static Drawing of(EngineProfile profile, List<Pair> apart, double width, double height) {
-        return new EnginePlan(profile, apart, width, height).draw();
+        return new EnginePlan(profile, apart, Optional.empty(), width, height).draw();
+    }
+
+    /**
+     * The same with the distributor's cap and a wire from each post straight to its plug; red where wires must run apart, broken
+     * where one is off.
+     *
+     * @param profile an engine with a distributor
+     * @param off cylinders whose wire is off
+     */
+    public static Drawing wired(
+            EngineProfile profile, List<Pair> apart, Set<Integer> off, double width, double height) {
+        return new EnginePlan(profile, apart, Optional.of(Set.copyOf(off)), width, height).draw();
     }
 
     /**
@@ -82,9 +118,9 @@ public final class EnginePlan {
         double byWidth = (width - LEFT - RIGHT) / (longest + 1.0 / 3);
         double free = height - 2 * LABELS;
         double byHeight = switch (profile.layout()) {
-            case INLINE -> free / 2.8 / 0.38;
-            case V -> free / 6.8 / 0.38;
-            case FLAT -> (free - 10) / 2.44;
+            case INLINE -> free / (wiresOff.isPresent() ? 7 : 2.8) / 0.38;
+            case V -> free / (2 * spread + 2.8) / 0.38;
+            case FLAT -> (free - 10) / (wiresOff.isPresent() ? 3.14 : 2.44);
         };
         return Math.max(20, Math.min(PITCH_MOST, Math.min(byWidth, byHeight)));
     }
@@ -95,6 +131,7 @@ public final class EnginePlan {
         for (int i = 0; i < banks.size(); i++) {
             bank(banks.get(i), i == 0, banks.size() == 1);
         }
+        wiresOff.ifPresent(this::wires);
         return pen.picture(width, height, title());
     }
 
@@ -122,7 +159,7 @@ public final class EnginePlan {
         if (profile.layout() == Layout.FLAT) {
             barrels(bank, upper);
         } else {
-            circles(bank, only ? crank : upper ? crank - 2 * radius : crank + 2 * radius, upper, only);
+            circles(bank, only ? crank : upper ? crank - spread * radius : crank + spread * radius, upper, only);
         }
     }
 
@@ -151,7 +188,7 @@ public final class EnginePlan {
 
     private void barrels(Bank bank, boolean upper) {
         double away = upper ? -1 : 1;
-        double near = crank + away * 0.36 * pitch;
+        double near = crank + away * nearest();
         double head = near + away * 0.86 * pitch;
         double top = Math.min(near, head);
         double depth = Math.abs(head - near);
@@ -162,6 +199,67 @@ public final class EnginePlan {
             barrel(cylinder, x(bank, cylinder), top, depth);
         }
         labels(bank, outer, upper, false);
+    }
+
+    private double nearest() {
+        return (wiresOff.isPresent() ? 0.71 : 0.36) * pitch;
+    }
+
+    private void wires(Set<Integer> off) {
+        Point cap = new Point((LEFT + width - RIGHT) / 2, capHeight());
+        double round = CAP * radius;
+        TdcTable table = TdcTable.of(profile);
+        for (TdcTable.Row row : table.rows()) {
+            double turned = turned(row);
+            Ink ink = isApart(row.number()) ? Ink.RED : Ink.INK;
+            Point plug = plug(row.number());
+            double postX = cap.x() + round * Math.sin(turned);
+            double postY = cap.y() - round * Math.cos(turned);
+            pen.line(
+                    postX,
+                    postY,
+                    plug.x(),
+                    plug.y(),
+                    off.contains(row.number()) ? Stroke.dashed(ink, 1.4, 4.0, 3.0) : Stroke.of(ink, 1.4));
+        }
+        pen.ring(cap.x(), cap.y(), round, OUTLINE, Ink.SHEET);
+        table.rows().forEach(row -> post(row, cap, NUMBERS * round));
+    }
+
+    private void post(TdcTable.Row row, Point cap, double reach) {
+        double turned = turned(row);
+        pen.text(
+                String.valueOf(row.number()),
+                cap.x() + reach * Math.sin(turned),
+                cap.y() - reach * Math.cos(turned) + 4,
+                Anchor.MIDDLE,
+                Lettering.narrow(11, 500, Ink.INK));
+    }
+
+    /** Angle of a post from the top, clockwise, radians. */
+    private double turned(TdcTable.Row row) {
+        int sense = profile.rotor() == Rotor.CLOCKWISE ? 1 : -1;
+        return Math.toRadians(sense * (FIRST_POST + row.rotorDegrees().orElseThrow()));
+    }
+
+    private double capHeight() {
+        return profile.layout() == Layout.INLINE ? crank + (1.4 + 1.4 + CAP) * radius : crank;
+    }
+
+    private boolean isApart(int cylinder) {
+        return apart.stream().anyMatch(pair -> pair.first() == cylinder || pair.second() == cylinder);
+    }
+
+    /** Where a wire ends: the side of the bank that looks to the cap. */
+    private Point plug(int cylinder) {
+        Bank bank = profile.bankOf(cylinder);
+        double away = fromTop(profile).indexOf(bank) == 0 ? -1 : 1;
+        double side = switch (profile.layout()) {
+            case INLINE -> crank + 1.4 * radius;
+            case V -> crank + away * (spread - 1.4) * radius;
+            case FLAT -> crank + away * nearest();
+        };
+        return new Point(x(bank, cylinder), side);
     }
 
     private void barrel(int cylinder, double x, double top, double depth) {

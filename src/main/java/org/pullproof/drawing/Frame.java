@@ -1,5 +1,6 @@
 package org.pullproof.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -9,15 +10,23 @@ import java.util.List;
  * @param bottom px
  */
 record Frame(double top, double bottom) {
-    private static final double POWER = 0.42;
-    private static final double TORQUE = 0.27;
 
-    /** Three panels below each other with room for a title between them. */
-    static List<Frame> stacked(double top, double bottom, double gap) {
-        double free = bottom - top - 2 * gap;
-        Frame power = new Frame(top, top + POWER * free);
-        Frame torque = new Frame(power.bottom + gap, power.bottom + gap + TORQUE * free);
-        return List.of(power, torque, new Frame(torque.bottom + gap, bottom));
+    /**
+     * Panels below each other with room for a title between them.
+     *
+     * @param shares of the free height, one a panel, against each other
+     */
+    static List<Frame> stacked(double top, double bottom, double gap, List<Double> shares) {
+        double free = bottom - top - (shares.size() - 1) * gap;
+        double whole = shares.stream().mapToDouble(Double::doubleValue).sum();
+        List<Frame> frames = new ArrayList<>();
+        double from = top;
+        for (double share : shares) {
+            double to = from + share / whole * free;
+            frames.add(new Frame(from, to));
+            from = to + gap;
+        }
+        return frames;
     }
 
     Scale scale(Ticks ticks) {

@@ -6,10 +6,19 @@ import org.pullproof.drawing.Pen.Lettering;
 import org.pullproof.drawing.Shape.Anchor;
 import org.pullproof.drawing.Shape.Stroke;
 import org.pullproof.units.Figures;
-import org.pullproof.worth.Option;
 
 /** Costs from low over likely to high, one strip an option over one shared axis; the budget is a red dashed line. */
 public final class MoneyStrip {
+    /**
+     * What one strip shows.
+     *
+     * @param name of the option
+     * @param low undercut once in ten times
+     * @param likely in the middle
+     * @param high exceeded once in ten times
+     */
+    public record Bar(String name, double low, double likely, double high) {}
+
     private static final double LEFT = 8;
     private static final double RIGHT = 22;
     private static final double BAR = 14;
@@ -22,29 +31,23 @@ public final class MoneyStrip {
     private final double width;
 
     /**
-     * @param options what stands over the shared axis
+     * @param bars what stands over the shared axis
      * @param budget money that may still be spent, if the owner told it; a negative rest is drawn at 0
      * @param currency of all figures
      * @param width of each strip, px
      */
-    public MoneyStrip(List<Option> options, OptionalDouble budget, String currency, double width) {
+    public MoneyStrip(List<Bar> bars, OptionalDouble budget, String currency, double width) {
         this.currency = currency;
         this.budget = budget;
         this.width = width;
-        double high = Math.max(1, most(options, budget));
-        double low = options.stream()
-                .mapToDouble(option -> option.low().value())
-                .min()
-                .orElse(0);
+        double high = Math.max(1, most(bars, budget));
+        double low = bars.stream().mapToDouble(Bar::low).min().orElse(0);
         this.ticks = Ticks.covering(Math.min(0, low), high, MOST_TICKS);
         this.scale = new Scale(ticks.low(), ticks.high(), LEFT, width - RIGHT);
     }
 
-    private static double most(List<Option> options, OptionalDouble budget) {
-        double costs = options.stream()
-                .mapToDouble(option -> option.high().value())
-                .max()
-                .orElse(0);
+    private static double most(List<Bar> bars, OptionalDouble budget) {
+        double costs = bars.stream().mapToDouble(Bar::high).max().orElse(0);
         return Math.max(costs, budget.orElse(0));
     }
 
@@ -61,7 +64,7 @@ public final class MoneyStrip {
     }
 
     /** One option. */
-    public Drawing strip(Option option, double height) {
+    public Drawing strip(Bar option, double height) {
         Pen pen = new Pen();
         for (double value : ticks.values()) {
             pen.line(scale.of(value), 0, scale.of(value), height, Stroke.of(Ink.GRID, 1));
@@ -73,32 +76,28 @@ public final class MoneyStrip {
         return pen.picture(width, height, title(option));
     }
 
-    private void bar(Pen pen, Option option) {
-        double low = scale.of(option.low().value());
-        double high = scale.of(option.high().value());
+    private void bar(Pen pen, Bar option) {
+        double low = scale.of(option.low());
+        double high = scale.of(option.high());
         Stroke stroke = Stroke.of(Ink.INK, 2);
         if (high - low >= 1) {
             pen.line(low, BAR, high, BAR, stroke);
             pen.line(low, BAR - 5, low, BAR + 5, stroke).line(high, BAR - 5, high, BAR + 5, stroke);
         }
-        pen.disc(scale.of(option.likely().value()), BAR, 4, Ink.INK);
+        pen.disc(scale.of(option.likely()), BAR, 4, Ink.INK);
     }
 
     /** Low · likely · high below the bar, moved left as far as needed to stay in the picture. */
-    private void figures(Pen pen, Option option) {
+    private void figures(Pen pen, Bar option) {
         Lettering second = Lettering.SECOND;
         Lettering strong = Lettering.STRONG;
-        String likely = Figures.money(option.likely());
-        if (option.low().value() == option.high().value()) {
-            place(
-                    pen,
-                    List.of(likely),
-                    List.of(strong),
-                    scale.of(option.likely().value()) - 4);
+        String likely = money(option.likely());
+        if (option.low() == option.high()) {
+            place(pen, List.of(likely), List.of(strong), scale.of(option.likely()) - 4);
             return;
         }
-        List<String> words = List.of(Figures.money(option.low()) + " · ", likely, " · " + Figures.money(option.high()));
-        place(pen, words, List.of(second, strong, second), scale.of(option.low().value()) - 1);
+        List<String> words = List.of(money(option.low()) + " · ", likely, " · " + money(option.high()));
+        place(pen, words, List.of(second, strong, second), scale.of(option.low()) - 1);
     }
 
     private void place(Pen pen, List<String> words, List<Lettering> as, double wanted) {
@@ -115,8 +114,12 @@ public final class MoneyStrip {
         }
     }
 
-    private static String title(Option option) {
-        return option.name() + ": " + Figures.money(option.low()) + " to " + Figures.money(option.high()) + ", likely "
-                + Figures.money(option.likely());
+    private String money(double sum) {
+        return Figures.money(sum, currency);
+    }
+
+    private String title(Bar option) {
+        return option.name() + ": " + money(option.low()) + " to " + money(option.high()) + ", likely "
+                + money(option.likely());
     }
 }

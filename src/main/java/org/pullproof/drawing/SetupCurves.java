@@ -73,7 +73,7 @@ record SetupCurves(List<Mean> setups, boolean corrected) {
         return pull.factor().map(by -> by.value()).orElse(1.0);
     }
 
-    private static String name(String id, List<Setup> setups) {
+    static String name(String id, List<Setup> setups) {
         return setups.stream()
                 .filter(setup -> setup.id().equals(id))
                 .map(Setup::name)

@@ -11,12 +11,17 @@ enum DecimalMark {
 
     private static final Pattern FIGURE = Pattern.compile("[+\\-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+\\-]?\\d{1,3})?");
 
+    private static final int MOST_PLAIN = 40;
+    private static final Pattern SPACES = Pattern.compile("[\u00a0\u202f ']");
+
     private final char mark;
     private final char other;
+    private final Pattern grouped;
 
     DecimalMark(char mark, char other) {
         this.mark = mark;
         this.other = other;
+        this.grouped = Pattern.compile("[+\\-]?\\d{1,3}(\\" + other + "\\d{3})+(\\" + mark + "\\d*)?");
     }
 
     /**
@@ -42,13 +47,30 @@ enum DecimalMark {
 
     /** The figure in the cell; empty if it is none. */
     OptionalDouble read(String cell) {
-        String plain = cell.replace('\u2212', '-').replaceAll("[\u00a0\u202f ']", "");
-        if (plain.matches("[+\\-]?\\d{1,3}(\\" + other + "\\d{3})+(\\" + mark + "\\d*)?")) {
+        if (isPlain(cell)) {
+            return OptionalDouble.of(Double.parseDouble(cell.replace(mark, '.')));
+        }
+        String plain = SPACES.matcher(cell.replace('\u2212', '-')).replaceAll("");
+        if (grouped.matcher(plain).matches()) {
             plain = plain.replace(String.valueOf(other), "");
         }
         String figure = plain.replace(mark, '.');
         boolean known = plain.indexOf(other) < 0 && FIGURE.matcher(figure).matches();
         double value = known ? Double.parseDouble(figure) : Double.NaN;
         return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+    }
+
+    /** Nearly every cell of a large file: digits with one mark among them at most, few enough to be finite. No pattern is tried on it. */
+    private boolean isPlain(String cell) {
+        int marks = 0;
+        for (int i = 0; i < cell.length(); i++) {
+            char at = cell.charAt(i);
+            if (at == mark) {
+                marks++;
+            } else if (at < '0' || at > '9') {
+                return false;
+            }
+        }
+        return marks <= 1 && cell.length() > marks && cell.length() <= MOST_PLAIN;
     }
 }

@@ -20,7 +20,7 @@ public final class DynoDays {
             List<AirReading> air = Stream.concat(others, Stream.of(reading))
                     .sorted(Comparator.comparing(AirReading::time))
                     .toList();
-            return new DynoDay(day.date(), air, day.pulls());
+            return day.withAir(air);
         });
     }
 
@@ -29,19 +29,16 @@ public final class DynoDays {
         return changed(days, pull.time().toLocalDate(), day -> {
             List<Pull> pulls = new ArrayList<>(day.pulls());
             pulls.add(pull);
-            return new DynoDay(day.date(), day.air(), pulls);
+            return day.withPulls(pulls);
         });
     }
 
     /** Puts a pull in the place of the one with its id. */
     public static List<DynoDay> replaced(List<DynoDay> days, Pull pull) {
         return days.stream()
-                .map(day -> new DynoDay(
-                        day.date(),
-                        day.air(),
-                        day.pulls().stream()
-                                .map(old -> old.id().equals(pull.id()) ? pull : old)
-                                .toList()))
+                .map(day -> day.withPulls(day.pulls().stream()
+                        .map(old -> old.id().equals(pull.id()) ? pull : old)
+                        .toList()))
                 .toList();
     }
 
@@ -57,7 +54,7 @@ public final class DynoDays {
     }
 
     /** Changes the day of that date, made if there is none; days stay in order of date. */
-    private static List<DynoDay> changed(List<DynoDay> days, LocalDate date, UnaryOperator<DynoDay> change) {
+    public static List<DynoDay> changed(List<DynoDay> days, LocalDate date, UnaryOperator<DynoDay> change) {
         DynoDay day = days.stream()
                 .filter(known -> known.date().equals(date))
                 .findFirst()

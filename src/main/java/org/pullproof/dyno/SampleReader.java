@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import org.pullproof.dyno.Columns.Column;
 import org.pullproof.units.Quoted;
 
@@ -13,6 +14,7 @@ final class SampleReader {
     /** No channel of a dyno reaches it in SI units; a guard against a spoilt cell. */
     private static final double LARGEST = 1e12;
 
+    private static final Pattern FIGURE_LIKE = Pattern.compile("[+\\-\u2212]?[\\d.,\u00a0 ']+");
     private static final double SLOWEST_RPM = 100;
     private static final double FASTEST_RPM = 25000;
 
@@ -122,7 +124,7 @@ final class SampleReader {
         int column = Objects.requireNonNull(columns.columns().get(role)).index();
         return rows.stream()
                 .map(row -> row.cell(column))
-                .filter(cell -> cell.matches("[+\\-\u2212]?[\\d.,\u00a0 ']+"))
+                .filter(cell -> FIGURE_LIKE.matcher(cell).matches())
                 .toList();
     }
 }

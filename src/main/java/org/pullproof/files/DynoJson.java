@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.pullproof.dyno.ColumnChoice;
+import org.pullproof.dyno.DayFact;
+import org.pullproof.dyno.DayGate;
+import org.pullproof.dyno.DayPlan;
 import org.pullproof.dyno.Drum;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.HowRead;
@@ -25,11 +28,14 @@ final class DynoJson {
     private DynoJson() {}
 
     static DynoDay readDay(JsonPlace place) throws BadFileException {
-        place.onlyKeys("date", "air", "pulls");
+        place.onlyKeys("date", "air", "pulls", "gate", "facts", "plan");
         LocalDate date = place.at("date").date();
         List<AirReading> air = place.each("air", AirJson::readReading);
         List<Pull> pulls = place.each("pulls", DynoJson::pull);
-        return place.checked(() -> new DynoDay(date, air, pulls));
+        DayGate gate = place.maybe("gate", DayJson::gate).orElse(DayGate.untouched());
+        Map<DayFact, String> facts = place.maybe("facts", DayJson::facts).orElse(Map.of());
+        Optional<DayPlan> plan = place.maybe("plan", DayJson::plan);
+        return place.checked(() -> new DynoDay(date, air, pulls, gate, facts, plan));
     }
 
     static StatedFigure readStated(JsonPlace place) throws BadFileException {
@@ -94,7 +100,7 @@ final class DynoJson {
         return place.checked(() -> new PullFile(original, name, sha256));
     }
 
-    private static ColumnChoice column(JsonPlace place) throws BadFileException {
+    static ColumnChoice column(JsonPlace place) throws BadFileException {
         place.onlyKeys("role", "header", "unit");
         Role role = place.at("role").oneOf(Role.class);
         String header = place.at("header").text();
@@ -109,11 +115,18 @@ final class DynoJson {
     }
 
     static Map<String, Object> write(DynoDay day) {
-        return new JsonObject()
+        JsonObject written = new JsonObject()
                 .text("date", day.date())
                 .put("air", day.air().stream().map(AirJson::write).toList())
-                .put("pulls", day.pulls().stream().map(DynoJson::write).toList())
-                .entries();
+                .put("pulls", day.pulls().stream().map(DynoJson::write).toList());
+        if (!day.gate().isUntouched()) {
+            written.put("gate", DayJson.write(day.gate()));
+        }
+        if (!day.facts().isEmpty()) {
+            written.put("facts", DayJson.write(day.facts()));
+        }
+        day.plan().ifPresent(plan -> written.put("plan", DayJson.write(plan)));
+        return written.entries();
     }
 
     static Map<String, Object> write(StatedFigure stated) {
@@ -164,7 +177,7 @@ final class DynoJson {
                 .entries();
     }
 
-    private static Map<String, Object> write(ColumnChoice column) {
+    static Map<String, Object> write(ColumnChoice column) {
         return new JsonObject()
                 .key("role", column.role())
                 .put("header", column.header())

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import org.pullproof.files.Preferences.KnownTable;
 import org.pullproof.session.Problem;
 import org.pullproof.units.UnitSystem;
 
@@ -91,12 +92,25 @@ public final class PreferenceFile {
 
     private static Preferences read(JsonPlace place) throws BadFileException {
         DocumentFormat.require(place, FORMAT);
-        place.onlyKeys("format", "units", "night", "recent", "window");
+        place.onlyKeys("format", "units", "night", "recent", "window", "tables");
         UnitSystem units = place.at("units").oneOf(UnitSystem.class);
         boolean night = place.at("night").flag();
         List<Path> recent = place.each("recent", PreferenceFile::path);
         Optional<Preferences.WindowSize> window = place.maybe("window", PreferenceFile::window);
-        return new Preferences(units, night, recent, window);
+        List<KnownTable> tables = place.each("tables", PreferenceFile::table);
+        return new Preferences(units, night, recent, window, tables);
+    }
+
+    private static KnownTable table(JsonPlace place) throws BadFileException {
+        place.onlyKeys("headers", "columns");
+        return new KnownTable(place.at("headers").text(), place.each("columns", DynoJson::column));
+    }
+
+    private static Map<String, Object> json(KnownTable table) {
+        return new JsonObject()
+                .put("headers", table.shape())
+                .put("columns", table.columns().stream().map(DynoJson::write).toList())
+                .entries();
     }
 
     private static Path path(JsonPlace place) throws BadFileException {
@@ -117,7 +131,10 @@ public final class PreferenceFile {
                 .put("format", FORMAT)
                 .key("units", preferences.units())
                 .put("night", preferences.night())
-                .put("recent", preferences.recent().stream().map(Path::toString).toList());
+                .put("recent", preferences.recent().stream().map(Path::toString).toList())
+                .unlessEmpty(
+                        "tables",
+                        preferences.tables().stream().map(PreferenceFile::json).toList());
         preferences.window().ifPresent(window -> object.put("window", json(window)));
         return object.entries();
     }

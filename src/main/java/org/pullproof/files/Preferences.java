@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.units.UnitSystem;
 
 /**
@@ -13,9 +14,24 @@ import org.pullproof.units.UnitSystem;
  * @param night whether the night colours are on
  * @param recent sessions opened, the last one first, at most {@value #MOST_RECENT}
  * @param window the window's size, once it was shown
+ * @param tables what was told of the columns of foreign tables, the last one first, at most {@value #MOST_TABLES}
  */
-public record Preferences(UnitSystem units, boolean night, List<Path> recent, Optional<WindowSize> window) {
+public record Preferences(
+        UnitSystem units, boolean night, List<Path> recent, Optional<WindowSize> window, List<KnownTable> tables) {
     private static final int MOST_RECENT = 8;
+    private static final int MOST_TABLES = 30;
+
+    /**
+     * What was told of tables with the same headers.
+     *
+     * @param shape their headers, see {@link org.pullproof.dyno.TableLook#shape}
+     * @param columns which column is what
+     */
+    public record KnownTable(String shape, List<ColumnChoice> columns) {
+        public KnownTable {
+            columns = List.copyOf(columns);
+        }
+    }
 
     /**
      * Size of the window.
@@ -35,23 +51,24 @@ public record Preferences(UnitSystem units, boolean night, List<Path> recent, Op
 
     public Preferences {
         recent = List.copyOf(recent);
+        tables = List.copyOf(tables);
     }
 
     /** Before anything was chosen: US units, paper. */
     public static Preferences atFirst() {
-        return new Preferences(UnitSystem.US, false, List.of(), Optional.empty());
+        return new Preferences(UnitSystem.US, false, List.of(), Optional.empty(), List.of());
     }
 
     public Preferences withUnits(UnitSystem next) {
-        return new Preferences(next, night, recent, window);
+        return new Preferences(next, night, recent, window, tables);
     }
 
     public Preferences withNight(boolean next) {
-        return new Preferences(units, next, recent, window);
+        return new Preferences(units, next, recent, window, tables);
     }
 
     public Preferences withWindow(WindowSize next) {
-        return new Preferences(units, night, recent, Optional.of(next));
+        return new Preferences(units, night, recent, Optional.of(next), tables);
     }
 
     /** Puts a session at the head of the recent ones. */
@@ -61,7 +78,19 @@ public record Preferences(UnitSystem units, boolean night, List<Path> recent, Op
                 .distinct()
                 .limit(MOST_RECENT)
                 .toList();
-        return new Preferences(units, night, next, window);
+        return new Preferences(units, night, next, window, tables);
+    }
+
+    /** Remembers what was told of a table; what was told before of tables like it is forgotten. */
+    public Preferences withTable(KnownTable told) {
+        Stream<KnownTable> others =
+                tables.stream().filter(table -> !table.shape().equals(told.shape()));
+        return new Preferences(
+                units,
+                night,
+                recent,
+                window,
+                Stream.concat(Stream.of(told), others).limit(MOST_TABLES).toList());
     }
 
     /** The session opened last. */

@@ -20,13 +20,17 @@ final class SafeName {
         return DEVICE.matcher(name.toLowerCase(Locale.ROOT)).matches();
     }
 
-    /** The last part of the name, with every odd sign replaced by {@code _}. */
-    static String of(String original) {
+    /**
+     * The last part of the name, with every odd sign replaced by {@code _}.
+     *
+     * @param otherwise the name where nothing is left of it
+     */
+    static String of(String original, String otherwise) {
         String last = original.substring(Math.max(original.lastIndexOf('/'), original.lastIndexOf('\\')) + 1);
         String plain = last.replaceAll("[^\\p{L}\\p{N}_. -]", "_").replaceAll("^[. -]+|[. ]+$", "");
         String name = shortened(plain);
         if (name.isEmpty()) {
-            return "pull.csv";
+            return otherwise;
         }
         return isDevice(name) ? "_" + name : name;
     }

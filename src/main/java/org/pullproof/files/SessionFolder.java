@@ -6,16 +6,15 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.pullproof.dyno.PullFile;
+import org.pullproof.session.About;
+import org.pullproof.session.Picture;
 import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
 
 /**
- * A session on disk: {@code session.json}, in {@code pulls/} the pull files exactly as they came, and in {@code kept/} documents of
- * earlier sittings.
+ * A session on disk: {@code session.json}, in {@code pulls/} and {@code pictures/} the pull files and photographs exactly as they
+ * came, and in {@code kept/} documents of earlier sittings.
  *
  * <p>Everything is written whole: after a kill the old document is there or the new one. Not safe for two writers at once: who
  * writes has a {@link SessionLock}.
@@ -23,6 +22,7 @@ import org.pullproof.session.Session;
 public final class SessionFolder {
     private static final String DOCUMENT = "session.json";
     private static final String PULLS = "pulls";
+    private static final String PICTURES = "pictures";
     private static final String KEPT = "kept";
     private static final String AS_IT_WAS =
             "the session on disk is as it was. Make room or get the right to write there, or save a copy elsewhere.";
@@ -105,7 +105,7 @@ public final class SessionFolder {
         }
     }
 
-    private static byte[] readBytes(Path file) throws BadFileException {
+    static byte[] readBytes(Path file) throws BadFileException {
         return BoundedFile.read(file, MOST_MEGABYTES);
     }
 
@@ -167,7 +167,8 @@ public final class SessionFolder {
 
     /** Removes what a killed program left half written. Only for who has the {@link SessionLock}: a part may be another's work. */
     void removeParts() {
-        List.of(folder, folder.resolve(PULLS), folder.resolve(KEPT)).forEach(WholeFile::removeParts);
+        List.of(folder, folder.resolve(PULLS), folder.resolve(PICTURES), folder.resolve(KEPT))
+                .forEach(WholeFile::removeParts);
     }
 
     /**
@@ -178,44 +179,27 @@ public final class SessionFolder {
      * @throws BadFileException if it could not be written
      */
     public PullFile keep(String originalName, byte[] bytes) throws BadFileException {
-        Path pulls = folder.resolve(PULLS);
-        String sha256 = Sha256.of(bytes);
+        KeptFiles.Kept kept = keep(pulls(), SafeName.of(originalName, "pull.csv"), bytes, "the pull was not taken in");
+        return new PullFile(originalName, kept.name(), kept.sha256());
+    }
+
+    private static KeptFiles.Kept keep(KeptFiles place, String name, byte[] bytes, String otherwise)
+            throws BadFileException {
         try {
-            Files.createDirectories(pulls);
-            String name = freeName(pulls, SafeName.of(originalName), sha256);
-            if (!Files.exists(pulls.resolve(name))) {
-                writer.write(pulls.resolve(name), bytes);
-            }
-            return new PullFile(originalName, name, sha256);
+            return place.keep(name, bytes);
         } catch (BadFileException known) {
             throw known;
         } catch (IOException failure) {
-            throw new BadFileException(pulls.toString(), "", Reason.of(failure) + "; the pull was not taken in.");
+            throw new BadFileException(place.folder().toString(), "", Reason.of(failure) + "; " + otherwise + ".");
         }
     }
 
-    private static String freeName(Path pulls, String wanted, String sha256) throws IOException {
-        String name = wanted;
-        for (int number = 2; ; number++) {
-            Optional<Path> taken = sameName(pulls, name);
-            if (taken.isEmpty()) {
-                return name;
-            }
-            if (Sha256.of(readBytes(taken.get())).equals(sha256)) {
-                return String.valueOf(taken.get().getFileName());
-            }
-            name = SafeName.numbered(wanted, number);
-        }
+    private KeptFiles pulls() {
+        return new KeptFiles(folder.resolve(PULLS), writer);
     }
 
-    // Case does not matter on some systems, and a session travels.
-    private static Optional<Path> sameName(Path pulls, String name) throws IOException {
-        try (Stream<Path> files = Files.list(pulls)) {
-            return files.filter(file -> String.valueOf(file.getFileName())
-                            .toLowerCase(Locale.ROOT)
-                            .equals(name.toLowerCase(Locale.ROOT)))
-                    .findFirst();
-        }
+    private KeptFiles pictures() {
+        return new KeptFiles(folder.resolve(PICTURES), writer);
     }
 
     /**
@@ -224,21 +208,28 @@ public final class SessionFolder {
      * @throws BadFileException if the file is lost or is not the one that was taken in
      */
     public byte[] bytes(PullFile file) throws BadFileException {
-        Path kept = folder.resolve(PULLS).resolve(file.kept());
-        if (!SafeName.isSafe(file.kept()) || !Files.isRegularFile(kept)) {
-            throw new BadFileException(
-                    kept.toString(),
-                    "",
-                    "the kept pull file is lost; put the file back that came as " + file.original() + ".");
-        }
-        byte[] bytes = readBytes(kept);
-        if (!Sha256.of(bytes).equals(file.sha256())) {
-            throw new BadFileException(
-                    kept.toString(),
-                    "",
-                    "the file is not the one that was taken in (its SHA-256 differs); put the original "
-                            + file.original() + " back.");
-        }
-        return bytes;
+        return pulls().bytes("pull file", file.kept(), file.original(), file.sha256());
+    }
+
+    /**
+     * Keeps the bytes of a picture exactly as they came, as {@link #keep} does.
+     *
+     * @throws BadFileException if it is no picture that can be shown, or could not be written
+     */
+    public Picture keepPicture(About about, String words, String originalName, byte[] bytes, LocalDateTime time)
+            throws BadFileException {
+        Photograph.require(originalName, bytes);
+        KeptFiles.Kept kept =
+                keep(pictures(), SafeName.of(originalName, "picture.jpg"), bytes, "the picture was not attached");
+        return new Picture(about, words, originalName, kept.name(), kept.sha256(), time);
+    }
+
+    /**
+     * A kept picture.
+     *
+     * @throws BadFileException if the file is lost or is not the one that was attached
+     */
+    public Photograph photograph(Picture picture) throws BadFileException {
+        return new Photograph(pictures().bytes("picture", picture.kept(), picture.original(), picture.sha256()));
     }
 }

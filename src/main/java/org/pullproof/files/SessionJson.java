@@ -18,6 +18,7 @@ import org.pullproof.engine.Setup;
 import org.pullproof.health.Reading;
 import org.pullproof.session.Judgement;
 import org.pullproof.session.Note;
+import org.pullproof.session.Picture;
 import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
 import org.pullproof.tuneup.TuneUp;
@@ -48,7 +49,8 @@ final class SessionJson {
                 "money",
                 "notes",
                 "stated",
-                "judgement");
+                "judgement",
+                "pictures");
         Car car = place.need("car", SessionJson::car);
         EngineProfile profile = place.need("profile", ProfileJson::read);
         List<Reading> readings = place.each("readings", ReadingJson::read);
@@ -61,11 +63,12 @@ final class SessionJson {
         MoneyBook money = place.need("money", MoneyJson::read);
         List<Note> notes = place.each("notes", SessionJson::note);
         Optional<StatedFigure> stated = place.maybe("stated", DynoJson::readStated);
+        List<Picture> pictures = place.each("pictures", PictureJson::read);
         Judgement judgement = judgement(place);
         return place.at("presentSetup")
                 .checked(() -> new Session(
                         car, profile, readings, tuneUp, setups, present, changes, standard, days, money, notes, stated,
-                        judgement));
+                        judgement, pictures));
     }
 
     private static Judgement judgement(JsonPlace place) throws BadFileException {
@@ -147,6 +150,8 @@ final class SessionJson {
             written.put("judgement", session.judgement().edited());
         }
         session.stated().map(DynoJson::write).ifPresent(stated -> written.put("stated", stated));
+        written.unlessEmpty(
+                "pictures", session.pictures().stream().map(PictureJson::write).toList());
         return written.entries();
     }
 

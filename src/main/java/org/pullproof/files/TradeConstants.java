@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -14,12 +15,18 @@ import org.pullproof.health.faults.FaultConstants;
 import org.pullproof.session.Judgement;
 import org.pullproof.session.Problem;
 import org.pullproof.session.TradeConstant;
+import org.pullproof.worth.trade.Catalogue;
+import org.pullproof.worth.trade.JudgedNumber;
 
 /** The constants that the program judges by, and those of a session that has its own. Immutable. */
 public final class TradeConstants {
     /** Shares of a row add up to their sum within this. */
     private static final double ROUNDING = 1e-6;
 
+    /** First part of the names of the numbers that money rests on. */
+    public static final String MONEY = "money.";
+
+    private final Catalogue money = MoneyCatalogueFile.read();
     private final ConstantsFile<FaultConstants> faults =
             new ConstantsFile<>("faults", "/org/pullproof/health/faults.json", FaultConstants.class);
     private final ConstantsFile<HealthLimits> health =
@@ -39,11 +46,31 @@ public final class TradeConstants {
         return pulls.read(judgement);
     }
 
+    /** Works, faults and options of money with their numbers. */
+    public Catalogue money(Judgement judgement) {
+        Map<String, Double> own = new LinkedHashMap<>();
+        judgement.edited().forEach((name, value) -> {
+            if (name.startsWith(MONEY)) {
+                own.put(name.substring(MONEY.length()), value);
+            }
+        });
+        return money.with(own);
+    }
+
     /** Every constant of the program, in the order of its files. */
     public List<TradeConstant> all() {
-        return Stream.of(health, faults, pulls)
-                .flatMap(file -> file.constants().stream())
+        return Stream.concat(
+                        Stream.of(health, faults, pulls).flatMap(file -> file.constants().stream()),
+                        money.numbers().all().stream().map(TradeConstants::constant))
                 .toList();
+    }
+
+    private static TradeConstant constant(JudgedNumber number) {
+        String name = MONEY + number.key();
+        TradeConstant.Figure figure = new TradeConstant.Figure(name, "", name, number.value());
+        String words = number.words().substring(0, 1).toUpperCase(Locale.ROOT)
+                + number.words().substring(1) + ".";
+        return new TradeConstant(name, words, number.unit(), "judgement", Optional.empty(), List.of(figure));
     }
 
     /**
@@ -121,6 +148,7 @@ public final class TradeConstants {
             faults(judgement);
             health(judgement);
             pulls(judgement);
+            money(judgement);
             return Optional.empty();
         } catch (IllegalArgumentException unfit) {
             return Optional.of(new Problem("judgement", "", String.valueOf(unfit.getMessage())));

@@ -6,29 +6,23 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import org.pullproof.engine.FuelSystem;
-import org.pullproof.engine.Ignition;
+import org.pullproof.dyno.DoNotRun;
 import org.pullproof.health.TestKind;
 import org.pullproof.health.nexttest.TestCost;
 import org.pullproof.health.nexttest.TestCosts;
-import org.pullproof.tuneup.Step;
 import org.pullproof.tuneup.StepGraph;
 import org.pullproof.tuneup.StepGraphs;
 import org.pullproof.units.Money;
-import org.pullproof.worth.DefaultOption;
-import org.pullproof.worth.DefaultOption.Expected;
 import org.pullproof.worth.TestPrice;
 import org.pullproof.worth.TestPrices;
 
 /**
- * The defaults of the trade that the program brings along: step graphs, cautions, prices of tests, options. They are part of
+ * The defaults of the trade that the program brings along: step graphs, cautions, prices of tests. They are part of
  * the program, so one that cannot be read is a fault of the program and ends it.
  */
 public final class TradeFiles {
@@ -50,7 +44,7 @@ public final class TradeFiles {
     public StepGraphs stepGraphs() {
         Map<String, List<String>> cautions = cautions();
         return new StepGraphs(GRAPHS.stream()
-                .map(id -> graph(tree("tuneup/" + id + ".json"), cautions))
+                .map(id -> graph("tuneup/" + id + ".json", cautions))
                 .toList());
     }
 
@@ -64,9 +58,24 @@ public final class TradeFiles {
         return full;
     }
 
+    /** Cautions in full sentences, in the place of words that stand for an act. */
+    List<String> resolved(List<String> sentences) {
+        return resolved(sentences, cautions());
+    }
+
     /** The caution that ends every list of cautions. */
     public String lastCaution() {
         return text(tree("advice/cautions.json"), "always");
+    }
+
+    /** What must be right before a car is loaded. */
+    public DoNotRun doNotRun() {
+        JsonNode file = tree("dyno/do-not-run.json");
+        List<DoNotRun.Check> checks = new ArrayList<>();
+        file.path("points")
+                .forEach(point ->
+                        checks.add(new DoNotRun.Check(text(point, "key"), text(point, "about"), text(point, "words"))));
+        return new DoNotRun(checks, strings(file.path("abort")), text(file, "abortAct"));
     }
 
     /** What each test takes. */
@@ -88,82 +97,12 @@ public final class TradeFiles {
         };
     }
 
-    /** The program's own options. */
-    public List<DefaultOption> options() {
-        JsonNode file = tree("worth/options.json");
-        List<DefaultOption> options = new ArrayList<>();
-        file.path("options").forEach(option -> options.add(option(option, text(file, "currency"))));
-        return options;
-    }
-
-    private static StepGraph graph(JsonNode file, Map<String, List<String>> cautions) {
-        List<Step> steps = new ArrayList<>();
-        file.path("steps").forEach(step -> steps.add(step(step, text(file, "currency"), cautions)));
-        Map<String, List<String>> plans = new LinkedHashMap<>();
-        file.path("plans").forEach(plan -> plans.put(text(plan, "name"), strings(plan.path("steps"))));
-        return new StepGraph(text(file, "id"), text(file, "name"), steps, plans);
-    }
-
-    private static Step step(JsonNode step, String currency, Map<String, List<String>> cautions) {
-        return new Step(
-                text(step, "id"),
-                text(step, "title"),
-                strings(step.path("needs")),
-                strings(step.path("after")),
-                strings(step.path("takesOff")),
-                strings(step.path("putsBack")),
-                strings(step.path("backBeforeStart")),
-                step.required("minutes").intValue(),
-                Money.of(step.path("parts").asDouble(0), currency),
-                resolved(strings(step.path("cautions")), cautions),
-                heat(step),
-                Step.Kind.valueOf(step.path("kind")
-                        .asText("work")
-                        .toUpperCase(Locale.ROOT)
-                        .replace('-', '_')));
-    }
-
-    private static Step.Heat heat(JsonNode step) {
-        if (step.path("cools").asBoolean(false)) {
-            return Step.Heat.COOLS;
-        }
-        return step.path("warm").asBoolean(false) ? Step.Heat.WARM : Step.Heat.ANY;
-    }
-
     private static TestPrice price(JsonNode price, String currency) {
         return new TestPrice(
                 price.required("minutesFour").intValue(),
                 price.required("minutesEight").intValue(),
                 Money.of(price.required("first").doubleValue(), currency),
                 Money.of(price.required("again").doubleValue(), currency));
-    }
-
-    private static DefaultOption option(JsonNode option, String currency) {
-        JsonNode cost = option.required("cost");
-        return new DefaultOption(
-                text(option, "name"),
-                Money.of(cost.required(0).doubleValue(), currency),
-                Money.of(cost.required(1).doubleValue(), currency),
-                Money.of(cost.required(2).doubleValue(), currency),
-                option.required("hours").doubleValue(),
-                expected(option),
-                kinds(option.path("ignition"), Ignition.class),
-                kinds(option.path("fuel"), FuelSystem.class),
-                option.path("onlyWithFault").asBoolean(false));
-    }
-
-    private static Expected expected(JsonNode option) {
-        return option.has("weakCylinder")
-                ? new Expected.CylinderBack(option.required("weakCylinder").doubleValue())
-                : new Expected.Normal(
-                        option.required("gainMean").doubleValue(),
-                        option.required("gainSd").doubleValue());
-    }
-
-    private static <E extends Enum<E>> Set<E> kinds(JsonNode names, Class<E> type) {
-        Set<E> kinds = EnumSet.noneOf(type);
-        names.forEach(name -> kinds.add(Enum.valueOf(type, name.textValue())));
-        return kinds;
     }
 
     /** Puts the sentences of an act in the place of a word that stands for it; each sentence once. */
@@ -193,12 +132,28 @@ public final class TradeFiles {
         return strings;
     }
 
+    private static StepGraph graph(String name, Map<String, List<String>> acts) {
+        try {
+            return new StepGraphJson(sentences -> resolved(sentences, acts)).read(JsonPlace.parse(name, bytes(name)));
+        } catch (BadFileException broken) {
+            throw new IllegalStateException("The program's file " + name + " cannot be read", broken);
+        }
+    }
+
     private JsonNode tree(String name) {
+        try {
+            return json.readTree(bytes(name));
+        } catch (IOException broken) {
+            throw new UncheckedIOException("The program's file " + name + " cannot be read", broken);
+        }
+    }
+
+    private static byte[] bytes(String name) {
         try (InputStream in = TradeFiles.class.getResourceAsStream("/org/pullproof/" + name)) {
             if (in == null) {
                 throw new IllegalStateException("The program lacks its file " + name);
             }
-            return json.readTree(in);
+            return in.readAllBytes();
         } catch (IOException broken) {
             throw new UncheckedIOException("The program's file " + name + " cannot be read", broken);
         }

@@ -6,7 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.pullproof.tuneup.Bench;
 import org.pullproof.tuneup.PlugRecord;
+import org.pullproof.tuneup.StepGraph;
 import org.pullproof.tuneup.TuneUp;
 import org.pullproof.tuneup.WireRecord;
 import org.pullproof.units.Dimension;
@@ -21,7 +24,22 @@ final class TuneUpJson {
     private TuneUpJson() {}
 
     static TuneUp read(JsonPlace place) throws BadFileException {
-        place.onlyKeys("wanted", "done", "back", "leftOff", "plugs", "wires", "capOrder");
+        place.onlyKeys(
+                "wanted",
+                "done",
+                "back",
+                "leftOff",
+                "plugs",
+                "wires",
+                "capOrder",
+                "shelf",
+                "added",
+                "parts",
+                "settings",
+                "breakIns",
+                "rechecked",
+                "odometer",
+                "steps");
         Map<String, LocalDateTime> done = new LinkedHashMap<>();
         for (Tick tick : place.each("done", TuneUpJson::tick)) {
             done.put(tick.step(), tick.time());
@@ -35,8 +53,18 @@ final class TuneUpJson {
         List<PlugRecord> plugs = place.each("plugs", TuneUpJson::plug);
         List<WireRecord> wires = place.each("wires", TuneUpJson::wire);
         List<Integer> capOrder = place.each("capOrder", JsonPlace::whole);
+        Bench bench = BenchJson.read(place);
+        Optional<StepGraph> own = place.maybe("steps", new StepGraphJson(UnaryOperator.identity())::read);
         return place.checked(() -> new TuneUp(
-                new LinkedHashSet<>(wanted), done, new LinkedHashSet<>(back), leftOff, plugs, wires, capOrder));
+                new LinkedHashSet<>(wanted),
+                done,
+                new LinkedHashSet<>(back),
+                leftOff,
+                plugs,
+                wires,
+                capOrder,
+                bench,
+                own));
     }
 
     private static Tick tick(JsonPlace place) throws BadFileException {
@@ -59,16 +87,17 @@ final class TuneUpJson {
     }
 
     private static PlugRecord plug(JsonPlace place) throws BadFileException {
-        place.onlyKeys("cylinder", "oldGap", "newGap", "torque");
+        place.onlyKeys("cylinder", "oldGap", "newGap", "torque", "heatRange");
         int cylinder = place.at("cylinder").whole();
         Optional<Quantity> oldGap = place.maybe("oldGap", at -> at.quantity(Dimension.LENGTH));
         Optional<Quantity> newGap = place.maybe("newGap", at -> at.quantity(Dimension.LENGTH));
         Optional<Quantity> torque = place.maybe("torque", at -> at.quantity(Dimension.TORQUE));
-        return place.checked(() -> new PlugRecord(cylinder, oldGap, newGap, torque));
+        String heatRange = place.maybe("heatRange", JsonPlace::text).orElse("");
+        return place.checked(() -> new PlugRecord(cylinder, oldGap, newGap, torque, heatRange));
     }
 
     static Map<String, Object> write(TuneUp tuneUp) {
-        return new JsonObject()
+        JsonObject json = new JsonObject()
                 .put("wanted", List.copyOf(tuneUp.wanted()))
                 .put(
                         "done",
@@ -81,8 +110,9 @@ final class TuneUpJson {
                                 .toList())
                 .put("plugs", tuneUp.plugs().stream().map(TuneUpJson::write).toList())
                 .put("wires", tuneUp.wires().stream().map(TuneUpJson::write).toList())
-                .put("capOrder", tuneUp.capOrder())
-                .entries();
+                .put("capOrder", tuneUp.capOrder());
+        tuneUp.own().map(StepGraphJson::write).ifPresent(steps -> json.put("steps", steps));
+        return BenchJson.write(json, tuneUp.bench()).entries();
     }
 
     private static Map<String, Object> write(Map.Entry<String, LocalDateTime> tick) {
@@ -114,6 +144,7 @@ final class TuneUpJson {
                 .text("oldGap", plug.oldGap())
                 .text("newGap", plug.newGap())
                 .text("torque", plug.torque())
+                .unlessEmpty("heatRange", plug.heatRange())
                 .entries();
     }
 }

@@ -14,8 +14,12 @@ final class AltitudeNote {
 
     private AltitudeNote() {}
 
-    /** A sentence where the air's pressure is known and low; the readings are the dry ones that compare. */
-    static Optional<String> of(Evidence evidence, HealthLimits limits) {
+    /**
+     * A sentence where the air's pressure is known and low; the readings are the dry ones that compare.
+     *
+     * @param ringsTired whether all readings together say that the rings are tired all round
+     */
+    static Optional<String> of(Evidence evidence, HealthLimits limits, boolean ringsTired) {
         List<Reading.Compression> readings = evidence.comparison().alike().values().stream()
                 .filter(reading -> evidence.station(reading).isPresent())
                 .toList();
@@ -25,7 +29,13 @@ final class AltitudeNote {
                 .orElse(Double.MAX_VALUE);
         return station >= limits.thinAirKpa() * 1e3
                 ? Optional.empty()
-                : Optional.of(sentence(readings, station, evidence.profile().geometry(), limits, evidence.figures())
+                : Optional.of(sentence(
+                                readings,
+                                station,
+                                evidence.profile().geometry(),
+                                limits,
+                                ringsTired,
+                                evidence.figures())
                         + (evidence.stationFromElevation()
                                 ? " The air's pressure is that of the standard atmosphere at the garage;"
                                         + " a barometer tells better."
@@ -37,6 +47,7 @@ final class AltitudeNote {
             double station,
             Geometry geometry,
             HealthLimits limits,
+            boolean ringsTired,
             Figures figures) {
         double mean = readings.stream()
                 .mapToDouble(reading -> reading.gauge().si())
@@ -50,8 +61,12 @@ final class AltitudeNote {
                 + figures.bare(taken(geometry, station, SeaLevel.GREATEST_EXPONENT), Shown.COMPRESSION)
                 + "); restated for sea level the mean of "
                 + figures.of(mean, Shown.COMPRESSION) + " is " + figures.of(restated, Shown.COMPRESSION) + ". ";
+        boolean withinReach = restated >= least * (1 - limits.shortOfExpected() / 100);
+        if (withinReach && ringsTired) {
+            return air + "That explains a part only: the readings together speak of rings tired all round.";
+        }
         return air
-                + (restated >= least * (1 - limits.shortOfExpected() / 100)
+                + (withinReach
                         ? "That explains the low figures."
                         : "That explains a part only: " + (geometry.assumed() ? "the assumed" : "this")
                                 + " geometry leads to expect " + figures.of(least, Shown.COMPRESSION)

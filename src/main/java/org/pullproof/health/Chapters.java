@@ -3,11 +3,13 @@ package org.pullproof.health;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * Readings parted by work done: what a cylinder (or the engine) read before the last work on it is shown as before and never
- * weighed. The order of the list is the order of the readings in time.
+ * Readings parted by work done: what a cylinder (or the engine) read before work that can have changed it is shown as before and
+ * never weighed. The order of the list is the order of the readings in time.
  *
  * @param readings all readings of the session
  */
@@ -16,44 +18,53 @@ record Chapters(List<Reading> readings) {
         readings = List.copyOf(readings);
     }
 
+    /**
+     * A reading that is no longer weighed.
+     *
+     * @param reading as it was
+     * @param work the last work that closed its chapter
+     */
+    record Closed(Reading reading, Reading.Work work) {}
+
     /** Readings of one cylinder that are weighed, in order; work itself is none. */
     List<Reading> present(int cylinder) {
-        return of(cylinder, lastWorkOn(OptionalInt.of(cylinder)), readings.size());
-    }
-
-    /** Readings of one cylinder from before the last work on it or on the whole engine. */
-    List<Reading> before(int cylinder) {
-        return of(cylinder, -1, lastWorkOn(OptionalInt.of(cylinder)));
+        return open(reading -> reading.cylinder().equals(OptionalInt.of(cylinder)));
     }
 
     /** Readings of the whole engine that are weighed, in order. */
     List<Reading> ofEngine() {
-        return IntStream.range(lastWorkOn(OptionalInt.empty()) + 1, readings.size())
-                .mapToObj(readings::get)
-                .filter(reading -> reading.cylinder().isEmpty() && reading.test() != TestKind.WORK)
-                .toList();
+        return open(reading -> reading.cylinder().isEmpty());
     }
 
-    /** The last work that closed a chapter of this cylinder, if any. */
-    Optional<Reading.Work> lastWork(int cylinder) {
-        int index = lastWorkOn(OptionalInt.of(cylinder));
-        return index < 0 ? Optional.empty() : Optional.of((Reading.Work) readings.get(index));
-    }
-
-    private List<Reading> of(int cylinder, int after, int until) {
-        return IntStream.range(after + 1, until)
+    private List<Reading> open(Predicate<Reading> which) {
+        return IntStream.range(0, readings.size())
+                .filter(index ->
+                        which.test(readings.get(index)) && closedBy(index).isEmpty())
                 .mapToObj(readings::get)
-                .filter(reading -> reading.cylinder().equals(OptionalInt.of(cylinder)))
                 .filter(reading -> reading.test() != TestKind.WORK)
                 .toList();
     }
 
-    /** Index of the last work on that cylinder or on the whole engine, −1 if none. */
-    private int lastWorkOn(OptionalInt cylinder) {
+    /** Readings of one cylinder from before work on it or on the whole engine, in order. */
+    List<Closed> before(int cylinder) {
         return IntStream.range(0, readings.size())
-                .filter(index -> readings.get(index) instanceof Reading.Work work
-                        && (work.cylinder().isEmpty() || work.cylinder().equals(cylinder)))
-                .max()
-                .orElse(-1);
+                .filter(index -> readings.get(index).cylinder().equals(OptionalInt.of(cylinder)))
+                .filter(index -> readings.get(index).test() != TestKind.WORK)
+                .boxed()
+                .flatMap(index -> closedBy(index).map(work -> new Closed(readings.get(index), work)).stream())
+                .toList();
+    }
+
+    /** The last work after a reading that can have changed what it would read now. */
+    private Optional<Reading.Work> closedBy(int index) {
+        Reading reading = readings.get(index);
+        return readings.subList(index + 1, readings.size()).stream()
+                .flatMap(later -> later instanceof Reading.Work work ? Stream.of(work) : Stream.empty())
+                .filter(work -> concerns(work, reading) && WorkReach.changes(work.what(), reading.test()))
+                .reduce((first, last) -> last);
+    }
+
+    private static boolean concerns(Reading.Work work, Reading reading) {
+        return work.cylinder().isEmpty() || work.cylinder().equals(reading.cylinder());
     }
 }

@@ -76,15 +76,18 @@ final class CylinderJudge {
     }
 
     private List<String> before(int cylinder) {
-        String work =
-                evidence.chapters().lastWork(cylinder).map(Reading.Work::what).orElse("");
         return evidence.chapters().before(cylinder).stream()
-                .map(reading -> ReadingWords.of(reading, evidence.figures()) + ", before " + workWords(work) + ".")
+                .map(closed -> ReadingWords.of(closed.reading(), evidence.figures()) + ", before "
+                        + workWords(closed.work().what()) + ".")
                 .toList();
     }
 
     private static String workWords(String work) {
-        return work.equals("lash-set") ? "the lash was set" : "work done (" + work + ")";
+        return switch (work) {
+            case "lash-set" -> "the lash was set";
+            case "ignition-parts" -> "parts of the ignition were renewed";
+            default -> "work done (" + work + ")";
+        };
     }
 
     /** The words come from the readings; whether anything is held against the cylinder, the fault model says. */

@@ -3,6 +3,7 @@ package org.pullproof.health;
 import java.util.List;
 import java.util.Optional;
 import org.pullproof.health.faults.Fault;
+import org.pullproof.health.faults.FaultPosterior;
 import org.pullproof.health.faults.Pair;
 import org.pullproof.health.nexttest.NextTest;
 
@@ -16,6 +17,7 @@ import org.pullproof.health.nexttest.NextTest;
  * @param pairs gaskets between neighbours that may leak, likeliest first
  * @param nextTests what is worth doing next, in order
  * @param nextWords what is said where no test is proposed, else empty
+ * @param posterior the chances themselves, for who weighs money with them; absent where nothing was weighed
  */
 public record FaultFindings(
         double soundProbability,
@@ -24,7 +26,8 @@ public record FaultFindings(
         List<EngineChance> engineWide,
         List<PairChance> pairs,
         List<ProposedTest> nextTests,
-        String nextWords) {
+        String nextWords,
+        Optional<FaultPosterior> posterior) {
     public FaultFindings {
         cylinders = List.copyOf(cylinders);
         engineWide = List.copyOf(engineWide);
@@ -34,7 +37,7 @@ public record FaultFindings(
 
     /** Nothing was weighed. */
     public static FaultFindings none() {
-        return new FaultFindings(0, false, List.of(), List.of(), List.of(), List.of(), "");
+        return new FaultFindings(0, false, List.of(), List.of(), List.of(), List.of(), "", Optional.empty());
     }
 
     /**

@@ -58,7 +58,8 @@ final class FaultReport {
                 engineWide(),
                 pairs(),
                 tests,
-                tests.isEmpty() ? "No further test of the cylinders would change what to do." : "");
+                tests.isEmpty() ? "No further test of the cylinders would change what to do." : "",
+                Optional.of(posterior));
     }
 
     private static Circumstances circumstances(Car car, Set<TestKind> everRead) {

@@ -9,6 +9,7 @@ import org.pullproof.engine.EngineProfile;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.Verdict;
 import org.pullproof.health.compression.Levels;
+import org.pullproof.health.faults.EngineState;
 import org.pullproof.health.faults.FaultModel;
 import org.pullproof.health.leakdown.LeakReading;
 import org.pullproof.health.nexttest.TestCosts;
@@ -140,7 +141,8 @@ public final class HealthAssessor {
         slowCranking(evidence).ifPresent(remarks::add);
         remarks.addAll(new CompressionNotes(evidence).all());
         remarks.addAll(new TrimNotes(evidence, limits).all());
-        AltitudeNote.of(evidence, limits).ifPresent(remarks::add);
+        AltitudeNote.of(evidence, limits, weighed.statesCalled().contains(EngineState.RINGS_ALL))
+                .ifPresent(remarks::add);
         oneRoundOnly(evidence).ifPresent(remarks::add);
         remarks.addAll(supplyNotRecorded(evidence));
         offZero(evidence).ifPresent(remarks::add);

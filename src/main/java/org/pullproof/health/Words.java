@@ -27,7 +27,8 @@ public final class Words {
                         "blue-smoke-overrun",
                         "blue-smoke-load",
                         "milky-cap");
-            case WORK -> List.of("lash-set", "plug", "coil", "wire", "injector", "head", "rings", "other");
+            case WORK ->
+                List.of("lash-set", "plug", "coil", "wire", "injector", "head", "rings", "ignition-parts", "other");
             case BALANCE,
                     COMPRESSION_DRY,
                     COMPRESSION_WET,

@@ -42,6 +42,31 @@ public sealed interface Block {
     record Picture(Drawing drawing) implements Block {}
 
     /**
+     * Photographs side by side.
+     *
+     * @param key for programs
+     * @param title what they have in common
+     * @param photos in order
+     */
+    record Photos(String key, String title, List<Photo> photos) implements Block {
+        public Photos {
+            photos = List.copyOf(photos);
+        }
+    }
+
+    /**
+     * A photograph.
+     *
+     * @param words what it shows, and which file it is
+     * @param source its small picture as a data address; empty where the file is lost, and the words say so
+     */
+    record Photo(String words, String source) {
+        public Photo {
+            words = Inert.words(words);
+        }
+    }
+
+    /**
      * Rows of cells.
      *
      * @param key for programs

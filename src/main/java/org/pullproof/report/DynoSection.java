@@ -40,6 +40,7 @@ record DynoSection(Appraisal appraisal, Wording wording) {
         if (!appraisal.session().days().isEmpty()) {
             blocks.add(air.readings());
         }
+        blocks.addAll(new DayBlocks(appraisal).blocks());
         if (!dyno.pulls().isEmpty()) {
             appraisal.session().days().stream()
                     .filter(day -> !day.pulls().isEmpty())

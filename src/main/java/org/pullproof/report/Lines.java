@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 
 /** Text cut into lines. A no-break space holds a figure and its unit on one line, then becomes a plain space. */
 final class Lines {
-    private static final char NO_BREAK_SPACE = '\u00a0';
+    static final char NO_BREAK_SPACE = '\u00a0';
 
     private static final Pattern SPACES = Pattern.compile(" +");
 

@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.car.Access;
 import org.pullproof.car.Fact;
@@ -11,6 +12,7 @@ import org.pullproof.health.TestKind;
 import org.pullproof.report.ReportModel.Answer;
 import org.pullproof.report.ReportModel.Item;
 import org.pullproof.report.ReportModel.Section;
+import org.pullproof.session.Picture;
 import org.pullproof.session.Session;
 import org.pullproof.units.Sentence;
 import org.pullproof.units.Shown;
@@ -20,11 +22,17 @@ public final class ReportMaker {
     private static final String PRECEDENCE =
             "The maker's service manual and a licensed professional take precedence over anything shown here.";
 
+    /** The report with its photographs in words only. */
+    public ReportModel make(Appraisal appraisal, LocalDateTime made) {
+        return make(appraisal, made, picture -> Optional.of(new byte[0]));
+    }
+
     /**
      * @param appraisal what the session amounts to
      * @param made when the report is made
+     * @param small makes a small JPEG of a picture; empty where its file is lost or was changed
      */
-    public ReportModel make(Appraisal appraisal, LocalDateTime made) {
+    public ReportModel make(Appraisal appraisal, LocalDateTime made, Function<Picture, Optional<byte[]>> small) {
         Wording wording = new Wording(appraisal.figures());
         Session session = appraisal.session();
         return new ReportModel(
@@ -32,7 +40,7 @@ public final class ReportMaker {
                 Wording.engine(session.profile()),
                 head(session, wording, made),
                 answers(appraisal),
-                sections(appraisal, wording),
+                sections(appraisal, wording, small),
                 foot(appraisal, wording));
     }
 
@@ -61,7 +69,7 @@ public final class ReportMaker {
                 new Answer("sound", "Is this engine sound?", appraisal.health().answer()),
                 new Answer("inTune", "Is it in tune?", appraisal.tuneUp().answer()),
                 new Answer("changes", "Which adjustment made power?", madePower(appraisal)),
-                new Answer("worth", "Is it worth more money?", appraisal.worth().answer()));
+                new Answer("worth", "Is it worth more money?", appraisal.worth().sentence()));
     }
 
     private static Sentence madePower(Appraisal appraisal) {
@@ -69,7 +77,8 @@ public final class ReportMaker {
                 + appraisal.dyno().answer().marked());
     }
 
-    private static List<Section> sections(Appraisal appraisal, Wording wording) {
+    private static List<Section> sections(
+            Appraisal appraisal, Wording wording, Function<Picture, Optional<byte[]>> small) {
         List<Section> sections = new ArrayList<>();
         sections.add(new HealthSections(appraisal, wording).inShort());
         new ChangesSections(appraisal, wording).inShort().ifPresent(sections::add);
@@ -82,7 +91,8 @@ public final class ReportMaker {
         new TuneUpSection(appraisal, wording).section().ifPresent(sections::add);
         new DynoSection(appraisal, wording).section().ifPresent(sections::add);
         new ChangesSections(appraisal, wording).inFull().ifPresent(sections::add);
-        new WorthSection(appraisal, wording).section().ifPresent(sections::add);
+        sections.addAll(new WorthSection(appraisal, wording).sections());
+        new PicturesSection(appraisal.session(), small).section().ifPresent(sections::add);
         sections.add(new MethodsSection(appraisal).section());
         return sections;
     }
@@ -94,7 +104,7 @@ public final class ReportMaker {
     private static List<String> foot(Appraisal appraisal, Wording wording) {
         List<String> foot = new ArrayList<>();
         air(appraisal, wording).ifPresent(foot::add);
-        if (!appraisal.worth().options().isEmpty()) {
+        if (!appraisal.worth().tooEarly()) {
             foot.add("Costs and chances marked “judgement” are defaults the owner can edit.");
         }
         foot.add(PRECEDENCE);

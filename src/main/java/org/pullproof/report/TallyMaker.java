@@ -45,7 +45,8 @@ public final class TallyMaker {
      */
     public TallySheet make(List<String> cautions) {
         return new TallySheet(
-                test,
+                test.key(),
+                test.words(),
                 session.car().name() + ", " + Wording.engine(session.profile()),
                 inOrder(),
                 cautions,

@@ -20,6 +20,9 @@ public record TallyPage(TallySheet sheet, String css, SvgPainter svg) {
 
     private static final int HIGHEST = 64;
     private static final int STRIP = 80;
+    private static final int LETTERS_A_LINE = 110;
+    private static final int FREE_LINES = 8;
+    private static final int LINE = 16;
 
     /** The blank as one HTML file that needs nothing beside it. */
     public static String html(TallySheet sheet) {
@@ -41,8 +44,16 @@ public record TallyPage(TallySheet sheet, String css, SvgPainter svg) {
 
     /** Height of a box, px. */
     public int boxHeight() {
-        int room = ROOM - (sheet.picture().isPresent() ? STRIP : 0);
+        int room = ROOM - (sheet.picture().isPresent() ? STRIP : 0) - noteRoom();
         return Math.min(HIGHEST, room / sheet.rows().size());
+    }
+
+    /** What notes take beyond the few lines that fit anyway. */
+    private int noteRoom() {
+        int lines = sheet.notes().stream()
+                .mapToInt(note -> 1 + note.length() / LETTERS_A_LINE)
+                .sum();
+        return LINE * Math.max(0, lines - FREE_LINES);
     }
 
     /** Width of a column, percent. */

@@ -8,7 +8,8 @@ import org.pullproof.units.Inert;
 /**
  * A printed blank for one test: one page, a big box for each reading, in the order of the test.
  *
- * @param test which
+ * @param key of the test on the command line
+ * @param name of the test in words
  * @param title car and engine
  * @param order how the rows follow one another, one sentence
  * @param cautions of the act, in full
@@ -19,7 +20,8 @@ import org.pullproof.units.Inert;
  * @param notes what helps to fill it in, one sentence each
  */
 public record TallySheet(
-        TallyKind test,
+        String key,
+        String name,
         String title,
         String order,
         List<String> cautions,

@@ -17,7 +17,7 @@ public final class TallyText {
     /** The sheet, lines ended by {@code \n}. */
     public String write(TallySheet sheet) {
         List<String> lines = new ArrayList<>();
-        lines.addAll(Lines.wrapped("Tally sheet: " + sheet.test().words() + " · " + sheet.title(), WIDTH));
+        lines.addAll(Lines.wrapped("Tally sheet: " + sheet.name() + " · " + sheet.title(), WIDTH));
         lines.add("=".repeat(WIDTH));
         lines.add("Before you begin");
         sheet.cautions().forEach(caution -> lines.addAll(marked("  ! ", caution)));

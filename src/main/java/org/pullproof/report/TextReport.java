@@ -49,6 +49,12 @@ public final class TextReport {
             return spaced(Lines.wrapped(paragraph.sentence().plain(), WIDTH));
         } else if (block instanceof Block.Points points) {
             return spaced(points(points));
+        } else if (block instanceof Block.Photos photos) {
+            return spaced(points(new Block.Points(
+                    photos.key(),
+                    photos.title(),
+                    photos.photos().stream().map(Block.Photo::words).toList(),
+                    false)));
         } else if (block instanceof Block.Items items) {
             return spaced(items(items.items()));
         } else if (block instanceof Block.Table table) {

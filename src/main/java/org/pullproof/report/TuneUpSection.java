@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.report.ReportModel.Section;
+import org.pullproof.tuneup.Step;
 import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.tuneup.TuneUpFindings.OffCar;
 import org.pullproof.tuneup.TuneUpFindings.PlugFinding;
@@ -23,7 +24,11 @@ record TuneUpSection(Appraisal appraisal, Wording wording) {
     /** Nothing before the first tick and without a plug. */
     Optional<Section> section() {
         TuneUpFindings found = appraisal.tuneUp();
-        if (found.doneCount() == 0 && found.plugs().isEmpty()) {
+        if (found.doneCount() == 0
+                && found.plugs().isEmpty()
+                && found.offCar().isEmpty()
+                && found.settings().told().isEmpty()
+                && found.afterwards().fullLoadLock().isEmpty()) {
             return Optional.empty();
         }
         List<Block> blocks = new ArrayList<>();
@@ -45,6 +50,7 @@ record TuneUpSection(Appraisal appraisal, Wording wording) {
         if (!found.plugs().isEmpty()) {
             blocks.add(plugs(found.plugs()));
         }
+        blocks.addAll(new TuneUpRest(found, wording).blocks());
         cautions(found.steps()).ifPresent(blocks::add);
         String caption = found.doneCount() + " of " + found.steps().size() + " steps done";
         return Optional.of(new Section("tuneUp", "Tune-up", caption, blocks));
@@ -65,10 +71,19 @@ record TuneUpSection(Appraisal appraisal, Wording wording) {
     }
 
     private static Block offCar(List<OffCar> parts) {
-        List<String> points = parts.stream()
-                .map(part -> part.part() + ", since " + Wording.minute(part.since()))
-                .toList();
+        List<String> points = parts.stream().map(TuneUpSection::offWords).toList();
         return new Block.Points("offCar", "Off the car now", points, false);
+    }
+
+    private static String offWords(OffCar part) {
+        String fitted = part.fitted()
+                .filter(cylinders -> !cylinders.isEmpty())
+                .map(cylinders -> ", back on cylinders "
+                        + cylinders.stream().map(String::valueOf).collect(Collectors.joining(", ")) + " only")
+                .orElse("");
+        return part.part() + fitted + ", since " + Wording.minute(part.since())
+                + (part.note().isEmpty() ? "" : ": " + part.note())
+                + part.stays().map(why -> "; stays off: " + why).orElse("");
     }
 
     private Block steps(List<StepState> steps) {
@@ -94,9 +109,9 @@ record TuneUpSection(Appraisal appraisal, Wording wording) {
     }
 
     private String state(StepState step) {
-        return step.state() == State.WAITS
+        return step.state() == State.WAITS && step.step().kind() == Step.Kind.WORK
                 ? step.waitsFor().stream().map(this::title).collect(Collectors.joining(", ", "waits for: ", ""))
-                : step.state().key();
+                : step.words();
     }
 
     private String title(String id) {
@@ -118,6 +133,7 @@ record TuneUpSection(Appraisal appraisal, Wording wording) {
                         figures("oldGapMm", "Gap as found, " + gap),
                         figures("newGapMm", "Gap as set, " + gap),
                         figures("torqueNm", "Tightened, " + wording.unit(Shown.TORQUE)),
+                        words("heatRange", "Heat range"),
                         words("remark", "Remark")),
                 plugs.stream().map(this::row).toList());
     }
@@ -130,6 +146,7 @@ record TuneUpSection(Appraisal appraisal, Wording wording) {
                 wording.bare(finding.plug().oldGap(), Shown.GAP, Unit.MM),
                 wording.bare(finding.plug().newGap(), Shown.GAP, Unit.MM),
                 wording.bare(finding.plug().torque(), Shown.TORQUE, Unit.NM),
+                Cell.words(Optional.of(finding.plug().heatRange()).filter(marked -> !marked.isEmpty())),
                 Cell.words(finding.remark()));
     }
 

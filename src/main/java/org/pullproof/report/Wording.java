@@ -16,9 +16,7 @@ import org.pullproof.units.Shown;
 import org.pullproof.units.Unit;
 import org.pullproof.units.UnitSystem;
 import org.pullproof.weather.AirReading;
-import org.pullproof.weather.AirState;
 import org.pullproof.weather.Factor;
-import org.pullproof.weather.MoistAir;
 
 /** How the report words figures, times and circumstances, in the units of one system. */
 record Wording(Figures figures) {
@@ -85,10 +83,7 @@ record Wording(Figures figures) {
 
     /** The air with the time it was read: "98.6 kPa station, 27 °C, 55 %, read 13:40". */
     String air(AirReading air) {
-        AirState state = air.state();
-        return figures.of(state.pressure().pascal(), Shown.AIR_PRESSURE) + " station, "
-                + figures.of(state.temperature().kelvin(), Shown.AIR_TEMPERATURE) + ", "
-                + Figures.percent(MoistAir.relativeHumidity(state) * 100, 0) + ", read " + clock(air.time());
+        return air.state().words(figures) + ", read " + clock(air.time());
     }
 
     /** A factor with its standard: "1.0329 ± 0.0019, SAE J1349". */

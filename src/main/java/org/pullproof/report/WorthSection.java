@@ -10,87 +10,215 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.drawing.MoneyStrip;
-import org.pullproof.report.ReportModel.Item;
 import org.pullproof.report.ReportModel.Section;
 import org.pullproof.units.Figures;
-import org.pullproof.units.Money;
-import org.pullproof.units.Shown;
-import org.pullproof.worth.Option;
+import org.pullproof.worth.AnswerRows;
 import org.pullproof.worth.Spending;
 import org.pullproof.worth.WorthFindings;
+import org.pullproof.worth.decision.answer.Answer;
+import org.pullproof.worth.decision.answer.OptionAnswer;
+import org.pullproof.worth.decision.answer.PurchaseAnswer;
+import org.pullproof.worth.decision.answer.Remark;
+import org.pullproof.worth.decision.answer.TestAnswer;
+import org.pullproof.worth.decision.problem.OwnerInputs;
+import org.pullproof.worth.trade.JudgedNumber;
 
-/** The money: spent, left, and what more of it could buy. */
+/** The decision: options side by side, what would flip it, tests by what they are worth; before purchase the negotiation. */
 record WorthSection(Appraisal appraisal, Wording wording) {
     private static final double STRIP_WIDTH = 180;
     private static final double STRIP_HEIGHT = 40;
     private static final double AXIS_HEIGHT = 16;
 
-    /** Nothing while nothing is spent and nothing offered. */
-    Optional<Section> section() {
+    /** Nothing while it is too early to weigh. */
+    List<Section> sections() {
         WorthFindings worth = appraisal.worth();
-        List<Block> blocks = new ArrayList<>();
-        if (!worth.options().isEmpty()) {
-            blocks.add(options(worth));
+        if (worth.tooEarly()) {
+            return List.of();
         }
+        AnswerRows rows = new AnswerRows(worth.weighing().answer(), appraisal.figures());
+        List<Section> sections = new ArrayList<>();
+        rows.answer().purchase().map(purchase -> negotiation(rows, purchase)).ifPresent(sections::add);
+        sections.add(new Section(
+                "worth", "Money", "what is spent does not count in what comes next", decision(worth, rows)));
+        return sections;
+    }
+
+    private List<Block> decision(WorthFindings worth, AnswerRows rows) {
+        Answer answer = rows.answer();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Paragraph(worth.sentence()));
+        blocks.add(options(rows));
+        plans(rows).ifPresent(blocks::add);
+        if (!answer.flips().isEmpty()) {
+            blocks.add(flips(rows));
+        }
+        if (!answer.tests().isEmpty()) {
+            blocks.add(tests(rows));
+        }
+        blocks.add(said(worth, answer.problem().owner()));
+        judgements(worth).ifPresent(blocks::add);
+        remarks(worth, answer).ifPresent(blocks::add);
         if (!worth.done().isEmpty()) {
             blocks.add(done(worth));
         }
-        List<Spending> spent = appraisal.session().money().spent();
-        if (!spent.isEmpty()) {
-            blocks.add(spent(spent));
+        if (!appraisal.session().money().spent().isEmpty()) {
+            blocks.add(spent(appraisal.session().money().spent()));
         }
-        if (blocks.isEmpty()) {
-            return Optional.empty();
-        }
-        blocks.add(0, sums(worth));
-        return Optional.of(new Section("worth", "Money", "what is spent does not count in what comes next", blocks));
+        return blocks;
     }
 
-    private static Block sums(WorthFindings worth) {
-        List<Item> items = new ArrayList<>();
-        items.add(new Item("spent", "Spent", Figures.money(worth.spent())));
-        worth.budgetLeft().ifPresent(left -> items.add(new Item("budgetLeft", "Budget left", Figures.money(left))));
-        return new Block.Items(items);
+    private static Section negotiation(AnswerRows rows, PurchaseAnswer purchase) {
+        List<ReportModel.Item> items = new ArrayList<>();
+        items.add(new ReportModel.Item(
+                "highestPrice",
+                "Pay no more than",
+                rows.money(purchase.rounded()) + " (± " + rows.money(purchase.noise()) + ")"));
+        purchase.asked().ifPresent(asked -> items.add(new ReportModel.Item("asked", "Asked", rows.money(asked))));
+        purchase.least()
+                .ifPresent(least ->
+                        items.add(new ReportModel.Item("least", "The seller takes at least", rows.money(least))));
+        List<Block> blocks = new ArrayList<>(List.of(new Block.Items(items)));
+        List<String> findings = purchase.findings().stream().map(rows::finding).toList();
+        if (!findings.isEmpty()) {
+            blocks.add(new Block.Points("findings", "Findings to put on the table", findings, false));
+        }
+        List<String> after = rows.answer().tests().stream()
+                .filter(test -> test.value().value() > 0)
+                .flatMap(test ->
+                        rows.results(test).stream().map(result -> test.test().name() + ": " + result))
+                .toList();
+        if (!after.isEmpty()) {
+            blocks.add(new Block.Points("afterTests", "What a test would make of the price", after, false));
+        }
+        return new Section("negotiation", "What to pay", "what the findings take off, judgement", blocks);
     }
 
-    private Block options(WorthFindings worth) {
+    private static Block options(AnswerRows rows) {
+        Answer answer = rows.answer();
         MoneyStrip strips = new MoneyStrip(
-                worth.options().stream().map(WorthFindings.Row::option).toList(),
-                worth.budgetLeft().map(left -> OptionalDouble.of(left.value())).orElse(OptionalDouble.empty()),
-                worth.currency(),
+                answer.options().stream().map(WorthSection::bar).toList(),
+                answer.problem()
+                        .owner()
+                        .budget()
+                        .map(budget -> OptionalDouble.of(budget.cap()))
+                        .orElse(OptionalDouble.empty()),
+                answer.problem().currency(),
                 STRIP_WIDTH);
         return new Block.Table(
                 "options",
-                "What more money could buy, cheapest first",
+                "Options, best first",
                 List.of(
                         words("name", "Option"),
-                        drawn("cost", "Cost, likely (1 in 10 under, 1 in 10 over)", strips.axis(AXIS_HEIGHT)),
-                        figures("hours", "Own hours"),
-                        words("gain", "Expected gain, " + wording.unit(Shown.POWER) + " at the wheels"),
-                        words("costPerHp", "Money for one hp"),
-                        words("basis", "Figures")),
-                worth.options().stream().map(row -> row(row, strips)).toList());
+                        drawn("cost", "Money, 10 · 50 · 90 of 100", strips.axis(AXIS_HEIGHT)),
+                        figures("powerAfter", "Power after"),
+                        figures("overBudget", "Over budget of 100"),
+                        figures("net", "Better off by"),
+                        words("ends", "10 to 90 of 100"),
+                        words("detail", "")),
+                answer.options().stream().map(row -> row(rows, row, strips)).toList());
     }
 
-    private static List<Cell> row(WorthFindings.Row row, MoneyStrip strips) {
-        Option option = row.option();
+    private static MoneyStrip.Bar bar(OptionAnswer row) {
+        return new MoneyStrip.Bar(
+                row.name(), row.cost().p10(), row.cost().p50(), row.cost().p90());
+    }
+
+    private static List<Cell> row(AnswerRows rows, OptionAnswer row, MoneyStrip strips) {
         return List.of(
-                Cell.words(option.name() + (row.overBudget() ? " (over the budget left)" : "")),
-                Cell.words(range(option.likely(), option.low(), option.high()))
-                        .drawn(strips.strip(option, STRIP_HEIGHT)),
-                Cell.figure(Figures.number(option.hours(), 1), option.hours()),
-                Cell.words(row.gainHp().map(WorthSection::range)),
-                Cell.words(row.costPerHp().words()),
-                Cell.words(option.judgement() ? "judgement" : "the owner's"));
+                Cell.words(row.name()),
+                Cell.words(rows.cost(row)).drawn(strips.strip(bar(row), STRIP_HEIGHT)),
+                Cell.figure(rows.power(row), row.powerAfterHp()),
+                Cell.figure(rows.overBudget(row), row.overBudget()),
+                Cell.figure(rows.net(row), row.expected().value()),
+                Cell.words(rows.netEnds(row)),
+                Cell.words(rows.detail(row)));
     }
 
-    private static String range(Money likely, Money low, Money high) {
-        return Figures.money(likely) + " (" + Figures.money(low) + " to " + Figures.money(high) + ")";
+    private static Optional<Block> plans(AnswerRows rows) {
+        List<String> plans = rows.answer().options().stream()
+                .filter(row -> row.allowed()
+                        && row.dominatedBy().isEmpty()
+                        && !rows.policy(row).isEmpty())
+                .map(row -> row.name() + ": " + String.join("; ", rows.policy(row)) + ".")
+                .toList();
+        return plans.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Block.Points("plans", "Where a plan turns", plans, false));
     }
 
-    private static String range(WorthFindings.Range gain) {
-        return Figures.number(gain.likely(), 1) + " (" + Figures.number(gain.low(), 1) + " to "
-                + Figures.number(gain.high(), 1) + ")";
+    private static Block flips(AnswerRows rows) {
+        return new Block.Table(
+                "flips",
+                "What would flip it",
+                List.of(
+                        words("input", "Input"),
+                        figures("now", "Now"),
+                        figures("at", "From"),
+                        words("becomes", "Then best")),
+                rows.answer().flips().stream()
+                        .map(flip -> List.of(
+                                Cell.words(rows.input(flip)),
+                                Cell.figure(rows.value(flip, flip.now()), flip.now()),
+                                Cell.figure(rows.value(flip, flip.at()), flip.at()),
+                                Cell.words(flip.becomes())))
+                        .toList());
+    }
+
+    private static Block tests(AnswerRows rows) {
+        return new Block.Table(
+                "tests",
+                "Tests before deciding",
+                List.of(
+                        words("test", "Test"),
+                        figures("minutes", "Takes"),
+                        figures("cost", "Costs"),
+                        figures("value", "Is worth"),
+                        words("verdict", "")),
+                rows.answer().tests().stream().map(test -> test(rows, test)).toList());
+    }
+
+    private static List<Cell> test(AnswerRows rows, TestAnswer test) {
+        return List.of(
+                Cell.words(test.test().name()),
+                Cell.figure(rows.minutes(test), test.test().minutes()),
+                Cell.figure(rows.money(test.cost()), test.cost()),
+                Cell.figure(rows.money(test.value().value()), test.value().value()),
+                Cell.words(rows.verdict(test)));
+    }
+
+    private static Block said(WorthFindings worth, OwnerInputs owner) {
+        String currency = worth.currency();
+        List<ReportModel.Item> items = new ArrayList<>(List.of(
+                new ReportModel.Item("worthSound", "Worth if sound", Figures.money(owner.worthSound(), currency)),
+                new ReportModel.Item("valuePerHp", "One hp is worth", Figures.money(owner.valuePerHp(), currency)),
+                new ReportModel.Item("hourPrice", "An own hour", Figures.money(owner.hourPrice(), currency)),
+                new ReportModel.Item("months", "Kept", Figures.number(owner.monthsKept(), 0) + " months"),
+                new ReportModel.Item("weekWithout", "A week without it", Figures.money(owner.weekWithout(), currency)),
+                new ReportModel.Item("hardPulls", "Hard pulls", owner.hardPulls() ? "yes" : "no"),
+                new ReportModel.Item("spent", "Spent, not counted", Figures.money(worth.spent()))));
+        owner.budget()
+                .ifPresent(budget ->
+                        items.add(new ReportModel.Item("budget", "Budget", Figures.money(budget.cap(), currency))));
+        return new Block.Items(items);
+    }
+
+    private static Optional<Block> judgements(WorthFindings worth) {
+        List<String> own = worth.weighing().catalogue().numbers().all().stream()
+                .filter(JudgedNumber::own)
+                .map(JudgedNumber::sentence)
+                .toList();
+        return own.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Block.Points("judgements", "Numbers the owner has put in place of the usual", own, false));
+    }
+
+    private static Optional<Block> remarks(WorthFindings worth, Answer answer) {
+        List<String> remarks =
+                new ArrayList<>(answer.remarks().stream().map(Remark::words).toList());
+        remarks.addAll(worth.remarks());
+        remarks.add("Costs and chances are judgement unless measured or entered; all can be edited and reset.");
+        return Optional.of(new Block.Points("remarks", "To bear in mind", remarks, false));
     }
 
     private static Block done(WorthFindings worth) {

@@ -29,6 +29,7 @@ import org.pullproof.worth.MoneyBook;
  * @param notes free words
  * @param stated a figure of another dyno's sheet, as stated there
  * @param judgement values of judgement that stand in the place of the program's own
+ * @param pictures photographs, in the order they were attached
  */
 public record Session(
         Car car,
@@ -43,13 +44,15 @@ public record Session(
         MoneyBook money,
         List<Note> notes,
         Optional<StatedFigure> stated,
-        Judgement judgement) {
+        Judgement judgement,
+        List<Picture> pictures) {
     public Session {
         readings = List.copyOf(readings);
         setups = List.copyOf(setups);
         changes = List.copyOf(changes);
         days = List.copyOf(days);
         notes = List.copyOf(notes);
+        pictures = List.copyOf(pictures);
         String present = presentSetup;
         if (setups.stream().noneMatch(setup -> setup.id().equals(present))) {
             throw new IllegalArgumentException("The present setup \"" + present + "\" is none of the session's setups");
@@ -72,7 +75,8 @@ public record Session(
                 MoneyBook.empty(),
                 List.of(),
                 Optional.empty(),
-                Judgement.own());
+                Judgement.own(),
+                List.of());
     }
 
     public Optional<Setup> setup(String id) {
@@ -97,7 +101,8 @@ public record Session(
                 money,
                 notes,
                 stated,
-                judgement);
+                judgement,
+                pictures);
     }
 
     public Session withProfile(EngineProfile next) {
@@ -114,7 +119,8 @@ public record Session(
                 money,
                 notes,
                 stated,
-                judgement);
+                judgement,
+                pictures);
     }
 
     public Session withReadings(List<Reading> next) {
@@ -131,7 +137,8 @@ public record Session(
                 money,
                 notes,
                 stated,
-                judgement);
+                judgement,
+                pictures);
     }
 
     public Session withTuneUp(TuneUp next) {
@@ -148,12 +155,14 @@ public record Session(
                 money,
                 notes,
                 stated,
-                judgement);
+                judgement,
+                pictures);
     }
 
     public Session withSetups(List<Setup> next, String present, List<Change> steps) {
         return new Session(
-                car, profile, readings, tuneUp, next, present, steps, standard, days, money, notes, stated, judgement);
+                car, profile, readings, tuneUp, next, present, steps, standard, days, money, notes, stated, judgement,
+                pictures);
     }
 
     public Session withStandard(Standard next) {
@@ -170,7 +179,8 @@ public record Session(
                 money,
                 notes,
                 stated,
-                judgement);
+                judgement,
+                pictures);
     }
 
     public Session withDays(List<DynoDay> next) {
@@ -187,7 +197,8 @@ public record Session(
                 money,
                 notes,
                 stated,
-                judgement);
+                judgement,
+                pictures);
     }
 
     public Session withMoney(MoneyBook next) {
@@ -204,7 +215,8 @@ public record Session(
                 next,
                 notes,
                 stated,
-                judgement);
+                judgement,
+                pictures);
     }
 
     public Session withNotes(List<Note> next) {
@@ -221,7 +233,8 @@ public record Session(
                 money,
                 next,
                 stated,
-                judgement);
+                judgement,
+                pictures);
     }
 
     public Session withStated(Optional<StatedFigure> next) {
@@ -238,7 +251,33 @@ public record Session(
                 money,
                 notes,
                 next,
-                judgement);
+                judgement,
+                pictures);
+    }
+
+    public Session withPictures(List<Picture> next) {
+        return new Session(
+                car,
+                profile,
+                readings,
+                tuneUp,
+                setups,
+                presentSetup,
+                changes,
+                standard,
+                days,
+                money,
+                notes,
+                stated,
+                judgement,
+                next);
+    }
+
+    /** The pictures of one thing, in the order they were attached. */
+    public List<Picture> pictures(About about) {
+        return pictures.stream()
+                .filter(picture -> picture.about().equals(about))
+                .toList();
     }
 
     public Session withJudgement(Judgement next) {
@@ -255,6 +294,7 @@ public record Session(
                 money,
                 notes,
                 stated,
-                next);
+                next,
+                pictures);
     }
 }

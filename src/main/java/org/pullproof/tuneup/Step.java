@@ -22,6 +22,7 @@ import org.pullproof.units.Money;
  * @param cautions sentences that stand at the act
  * @param heat whether it is done warm, or lets the engine cool
  * @param kind ordinary work, the start gate, or something done with the engine running
+ * @param outfit tools, torques, what it uses up, and what it leaves behind
  */
 public record Step(
         String id,
@@ -35,7 +36,8 @@ public record Step(
         Money parts,
         List<String> cautions,
         Heat heat,
-        Kind kind) {
+        Kind kind,
+        Outfit outfit) {
     public Step {
         needs = List.copyOf(needs);
         after = List.copyOf(after);
@@ -45,6 +47,10 @@ public record Step(
         cautions = List.copyOf(cautions);
         if (id.isBlank() || title.isBlank() || minutes < 1) {
             throw new IllegalArgumentException("A step has an id, a title and at least one minute: " + id);
+        }
+        if (!takesOff.containsAll(outfit.eachCylinder())) {
+            throw new IllegalArgumentException("Step " + id + " takes off " + takesOff
+                    + "; what every cylinder has one of must be among it: " + outfit.eachCylinder());
         }
     }
 
@@ -72,7 +78,19 @@ public record Step(
                 .distinct()
                 .toList();
         return new Step(
-                id, title, first, List.of(), takesOff, putsBack, backBeforeStart, minutes, parts, cautions, heat, kind);
+                id,
+                title,
+                first,
+                List.of(),
+                takesOff,
+                putsBack,
+                backBeforeStart,
+                minutes,
+                parts,
+                cautions,
+                heat,
+                kind,
+                outfit);
     }
 
     /** What the owner must permit: plugs out for anything that takes parts off, else start it. */

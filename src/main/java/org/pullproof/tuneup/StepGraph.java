@@ -1,12 +1,12 @@
 package org.pullproof.tuneup;
 
 import java.util.Collections;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.pullproof.tuneup.Step.Kind;
 
 /**
@@ -22,38 +22,18 @@ public record StepGraph(String id, String name, List<Step> steps, Map<String, Li
     public StepGraph {
         steps = List.copyOf(steps);
         plans = Collections.unmodifiableMap(new LinkedHashMap<>(plans));
-        Set<String> before = new HashSet<>();
-        Set<String> off = new HashSet<>();
-        for (Step step : steps) {
-            for (String need : step.needs()) {
-                require(before.contains(need), id, step, "needs \"" + need + "\", which is no step before it");
-            }
-            for (String earlier : step.after()) {
-                require(
-                        before.contains(earlier),
-                        id,
-                        step,
-                        "comes after \"" + earlier + "\", which is no step before it");
-            }
-            for (String part : step.putsBack()) {
-                require(off.contains(part), id, step, "puts back \"" + part + "\", which no step before it takes off");
-            }
-            require(before.add(step.id()), id, step, "stands there twice");
-            off.addAll(step.takesOff());
-        }
+        new StepOrder(id, steps).require();
         requireOneGate(id, steps);
         for (Map.Entry<String, List<String>> plan : plans.entrySet()) {
-            if (!before.containsAll(plan.getValue())) {
+            if (!ids(steps).containsAll(plan.getValue())) {
                 throw new IllegalArgumentException("The plan \"" + plan.getKey() + "\" of " + id
                         + " names a step that is not there: " + plan.getValue());
             }
         }
     }
 
-    private static void require(boolean holds, String id, Step step, String otherwise) {
-        if (!holds) {
-            throw new IllegalArgumentException("Step " + step.id() + " of " + id + " " + otherwise);
-        }
+    private static Set<String> ids(List<Step> steps) {
+        return steps.stream().map(Step::id).collect(Collectors.toSet());
     }
 
     private static void requireOneGate(String id, List<Step> steps) {
@@ -61,7 +41,11 @@ public record StepGraph(String id, String name, List<Step> steps, Map<String, Li
         for (int i = 0; i < steps.size(); i++) {
             Kind kind = steps.get(i).kind();
             boolean fits = kind == Kind.START_GATE ? gate < 0 : (gate >= 0) == (kind == Kind.RUNNING);
-            require(fits, id, steps.get(i), "stands on the wrong side of the one start gate");
+            if (!fits) {
+                throw new IllegalArgumentException(
+                        "Step " + steps.get(i).id() + " of " + id
+                                + " stands on the wrong side of the one start gate: work before it, what runs the engine after it");
+            }
             gate = kind == Kind.START_GATE ? i : gate;
         }
         if (gate < 0) {

@@ -15,6 +15,15 @@ public record StepGraphs(List<StepGraph> all) {
     }
 
     /**
+     * The steps a tune-up follows: those edited for this car, else those its profile names.
+     *
+     * @throws IllegalArgumentException naming the graphs there are
+     */
+    public StepGraph of(EngineProfile profile, TuneUp tuneUp) {
+        return tuneUp.own().orElseGet(() -> of(profile));
+    }
+
+    /**
      * The graph an engine's profile names.
      *
      * @throws IllegalArgumentException naming the graphs there are

@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.pullproof.tuneup.Step.Kind;
 
 /** Ticks steps, takes ticks away and notes parts, by the rules of one graph. Immutable. */
@@ -14,6 +13,10 @@ public final class Ticking {
 
     public Ticking(StepGraph whole) {
         this.whole = whole;
+    }
+
+    private PartNames names(TuneUp tuneUp) {
+        return new PartNames(whole, tuneUp.bench());
     }
 
     /**
@@ -30,7 +33,7 @@ public final class Ticking {
             requireOpen(graph, tuneUp, step);
         }
         TuneUp next = tuneUp;
-        for (String part : touched(step)) {
+        for (String part : PartNames.touched(step).toList()) {
             next = next.withoutBack(part);
         }
         return next.withDone(id, when);
@@ -62,7 +65,7 @@ public final class Ticking {
      * @throws IllegalArgumentException naming the parts there are, if no step knows it
      */
     public TuneUp back(TuneUp tuneUp, String part) {
-        return tuneUp.withBack(requirePart(part));
+        return tuneUp.withBack(names(tuneUp).require(part));
     }
 
     /**
@@ -71,7 +74,7 @@ public final class Ticking {
      * @throws IllegalArgumentException as {@link #back} does, or if a ticked step fitted the part
      */
     public TuneUp off(TuneUp tuneUp, String part) {
-        requirePart(part);
+        names(tuneUp).require(part);
         for (Step step : whole.steps()) {
             if (tuneUp.done().containsKey(step.id()) && step.putsBack().contains(part)) {
                 throw new IllegalArgumentException(
@@ -98,7 +101,7 @@ public final class Ticking {
      * @throws IllegalArgumentException as {@link #back} does, or without a reason
      */
     public TuneUp leaveOff(TuneUp tuneUp, String part, String reason) {
-        return tuneUp.withLeftOff(requirePart(part), reason);
+        return tuneUp.withLeftOff(names(tuneUp).require(part), reason);
     }
 
     /**
@@ -143,23 +146,5 @@ public final class Ticking {
             throw new IllegalArgumentException(
                     "Step " + step.id() + " waits, something stands in the way of the start. " + inTheWay + ".");
         }
-    }
-
-    private String requirePart(String part) {
-        List<String> known = whole.steps().stream()
-                .flatMap(step -> touched(step).stream())
-                .distinct()
-                .toList();
-        if (!known.contains(part)) {
-            throw new IllegalArgumentException(
-                    "\"" + part + "\" is no part of this tune-up; its parts are " + String.join(", ", known) + ".");
-        }
-        return part;
-    }
-
-    private static List<String> touched(Step step) {
-        return Stream.concat(step.takesOff().stream(), step.backBeforeStart().stream())
-                .distinct()
-                .toList();
     }
 }

@@ -11,6 +11,7 @@ import org.pullproof.tuneup.TuneUpFindings.Block;
 import org.pullproof.tuneup.TuneUpFindings.State;
 import org.pullproof.tuneup.TuneUpFindings.StepState;
 import org.pullproof.units.Figures;
+import org.pullproof.units.Quantity;
 
 /**
  * Says where a tune-up stands: each step's state, the off-car shelf, what stands in the way of the start, and the plugs.
@@ -24,15 +25,17 @@ public final class TuneUpAssessor {
     }
 
     /**
+     * @param odometer read now, if it was
      * @throws IllegalArgumentException if the profile names a tune-up that is not known
      */
-    public TuneUpFindings assess(TuneUp tuneUp, EngineProfile profile, Figures figures) {
-        StepGraph whole = graphs.of(profile);
+    public TuneUpFindings assess(TuneUp tuneUp, EngineProfile profile, Figures figures, Optional<Quantity> odometer) {
+        StepGraph whole = graphs.of(profile, tuneUp);
         StepPlan plan = new StepPlan(whole, tuneUp);
         StepGraph graph = plan.graph();
         OffCarShelf shelf = new OffCarShelf(graph, tuneUp);
         List<StepState> steps = states(graph, tuneUp, shelf.inTheWay());
         List<Block> blocks = blocks(graph, tuneUp, shelf);
+        PartsLedger ledger = new PartsLedger(graph, tuneUp, figures, odometer);
         return new TuneUpFindings(
                 new TuneUpAnswer(
                                 steps,
@@ -51,7 +54,16 @@ public final class TuneUpAssessor {
                 tuneUp.leftOff().entrySet().stream()
                         .map(left -> left.getKey() + ": " + left.getValue())
                         .toList(),
-                new WireRemarks(profile).of(tuneUp));
+                new WireRemarks(profile).of(tuneUp),
+                ledger.parts(),
+                ledger.toBuy(),
+                settings(tuneUp.bench().settings(), figures),
+                new AfterwardsJudge(graph, tuneUp, figures, odometer).judge());
+    }
+
+    private static TuneUpFindings.Settings settings(BaseSettings settings, Figures figures) {
+        SettingsWords words = new SettingsWords(settings, figures);
+        return new TuneUpFindings.Settings(words.told(), words.timing(), words.remarks());
     }
 
     /** Once parts were touched, the gate itself has to be ticked: it is the look of a person that nothing was left. */
@@ -59,7 +71,8 @@ public final class TuneUpAssessor {
         List<Block> blocks =
                 new ArrayList<>(shelf.inTheWay().stream().map(Standing::block).toList());
         if (shelf.touched() && !tuneUp.done().containsKey(graph.gate().id())) {
-            blocks.add(new Block("start gate: not ticked", graph.gate().id(), Optional.empty()));
+            blocks.add(
+                    new Block("start gate: not ticked", Optional.of(graph.gate().id()), Optional.empty()));
         }
         return blocks;
     }
@@ -78,12 +91,13 @@ public final class TuneUpAssessor {
         return states;
     }
 
-    /** Ids of the needs not done; the gate and all that runs also wait for the steps whose parts are not back. */
+    /** Ids of the needs not done; the gate and all that runs also wait for the steps whose parts, and for added parts that, are not back. */
     private static List<String> waitsFor(Step step, TuneUp tuneUp, List<Standing> inTheWay) {
         Stream<String> needs =
                 step.needs().stream().filter(need -> !tuneUp.done().containsKey(need));
-        Stream<String> parts =
-                step.kind() == Kind.WORK ? Stream.of() : inTheWay.stream().map(Standing::step);
+        Stream<String> parts = step.kind() == Kind.WORK
+                ? Stream.of()
+                : inTheWay.stream().map(standing -> standing.step().orElse(standing.name()));
         return Stream.concat(needs, parts).distinct().toList();
     }
 }

@@ -4,18 +4,26 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.BiConsumer;
+import javafx.application.Platform;
 import org.pullproof.advice.Cautions;
+import org.pullproof.app.BackgroundRunner;
+import org.pullproof.app.ThreadTicks;
 import org.pullproof.app.Toolbox;
+import org.pullproof.app.WatchFolder;
+import org.pullproof.drawing.Drawing;
 import org.pullproof.health.OddReading;
 import org.pullproof.health.TestKind;
 import org.pullproof.ui.changes.ChangesSheet;
 import org.pullproof.ui.changes.ChangesViewModel;
 import org.pullproof.ui.changes.DeskChangeActs;
 import org.pullproof.ui.dynoday.AirViewModel;
+import org.pullproof.ui.dynoday.DayViewModel;
+import org.pullproof.ui.dynoday.DeskDayActs;
 import org.pullproof.ui.dynoday.DeskDynoActs;
 import org.pullproof.ui.dynoday.DynoDaySheet;
 import org.pullproof.ui.dynoday.DynoDayViewModel;
 import org.pullproof.ui.dynoday.PullFileChooser;
+import org.pullproof.ui.dynoday.WatchViewModel;
 import org.pullproof.ui.health.DeskHealthActs;
 import org.pullproof.ui.health.FenderCautions;
 import org.pullproof.ui.health.FenderViewModel;
@@ -37,21 +45,29 @@ public final class MeasuringSheets {
     private final Cautions cautions;
     private final PullFileChooser chooser;
     private final BiConsumer<SessionViewModel, TestKind> tally;
+    private final BiConsumer<SessionViewModel, Drawing> pictures;
+    private final BackgroundRunner weigher;
     private final Clock clock;
 
     /**
      * @param tally saves the printed blank of a test
+     * @param pictures saves a picture
+     * @param weigher weighs options, beside the work that writes sessions
      */
     public MeasuringSheets(
             Toolbox tools,
             Cautions cautions,
             PullFileChooser chooser,
             BiConsumer<SessionViewModel, TestKind> tally,
+            BiConsumer<SessionViewModel, Drawing> pictures,
+            BackgroundRunner weigher,
             Clock clock) {
         this.tools = tools;
         this.cautions = cautions;
         this.chooser = chooser;
         this.tally = tally;
+        this.pictures = pictures;
+        this.weigher = weigher;
         this.clock = clock;
     }
 
@@ -78,10 +94,20 @@ public final class MeasuringSheets {
     }
 
     private Sheet dynoDay(SessionViewModel session) {
-        DeskDynoActs acts =
-                new DeskDynoActs(tools.recordAir(), tools.addPulls(), tools.excludePull(), tools.setFacts());
+        DeskDynoActs acts = new DeskDynoActs(
+                tools.recordAir(), tools.addPulls(), tools.foreignFiles(), tools.excludePull(), tools.setFacts());
         AirViewModel air = new AirViewModel(session, acts, new Correction(), new AirCheck(), clock);
-        return new DynoDaySheet(new DynoDayViewModel(session, acts, air), chooser, cautions.of("dyno-pull"));
+        DynoDayViewModel model = new DynoDayViewModel(session, acts, air, Platform::runLater);
+        WatchViewModel watch =
+                new WatchViewModel(new WatchFolder(new ThreadTicks(), clock), model.takingIn(), Platform::runLater);
+        session.onClose(watch::stop);
+        return new DynoDaySheet(
+                model,
+                new DayViewModel(session, new DeskDayActs(tools.prepareDay()), clock),
+                watch,
+                chooser,
+                picture -> pictures.accept(session, picture),
+                cautions.of("dyno-pull"));
     }
 
     private Sheet changes(SessionViewModel session) {
@@ -91,6 +117,10 @@ public final class MeasuringSheets {
     }
 
     private Sheet worth(SessionViewModel session) {
-        return new WorthSheet(new WorthViewModel(session, new DeskMoneyActs(tools.recordMoney()), clock));
+        return new WorthSheet(new WorthViewModel(
+                session,
+                new DeskMoneyActs(tools.recordMoney(), tools.setFacts(), tools.editJudgement()),
+                weigher,
+                clock));
     }
 }

@@ -34,10 +34,12 @@ import org.pullproof.ui.shell.FxRunner;
 import org.pullproof.ui.shell.Keys;
 import org.pullproof.ui.shell.Look;
 import org.pullproof.ui.shell.MainView;
+import org.pullproof.ui.shell.PictureDesk;
 import org.pullproof.ui.shell.SessionServices;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
 import org.pullproof.ui.shell.ShellActs;
+import org.pullproof.ui.shell.WindowPictureChooser;
 import org.pullproof.ui.start.FirstStart;
 import org.pullproof.ui.start.NewCar;
 import org.pullproof.ui.tuneup.TuneUpSheet;
@@ -58,6 +60,7 @@ final class ProgramWindow {
     private final PullFileChooser pullFiles;
     private final Clock clock;
     private final FxRunner runner = new FxRunner();
+    private final FxRunner weigher = new FxRunner();
     private final Look look;
     private final Scene scene;
     private Optional<SessionViewModel> shown = Optional.empty();
@@ -80,7 +83,10 @@ final class ProgramWindow {
         });
         look.unitsProperty().addListener((of, before, units) -> prefer(preferences -> preferences.withUnits(units)));
         stage.setScene(scene);
-        stage.setOnHidden(closed -> runner.closeAfter(tools.desk()::letGo));
+        stage.setOnHidden(closed -> {
+            weigher.close();
+            runner.closeAfter(tools.desk()::letGo);
+        });
     }
 
     /** Shows the window with that session, or with the title sheet. */
@@ -272,16 +278,30 @@ final class ProgramWindow {
                 model,
                 "The report",
                 "report",
-                (format, on) -> tools.makeReport().bytes(appraisal, format, on));
+                (format, on) -> tools.makeReport().bytes(appraisal, model.open().folder(), format, on));
+    }
+
+    private void saveRunCard(PaperSaver paper, SessionViewModel model) {
+        Appraisal appraisal = model.appraisal();
+        paper.save(
+                model,
+                "The run card",
+                "run-card",
+                (format, on) -> tools.makeRunCard().bytes(appraisal, format, on));
     }
 
     private List<Sheet> sheets(SessionViewModel model, PaperSaver paper) {
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new CarSheet(new CarViewModel(model, tools.setFacts(), tools.chooseProfile(), profiles())));
         sheets.add(new TuneUpSheet(
-                new TuneUpViewModel(model, tools.tickStep(), tools.recordPlug(), tools.recordWires(), clock)));
+                new TuneUpViewModel(model, tools, clock),
+                new PictureDesk(
+                        model, tools.attachPicture(), runner, new WindowPictureChooser(scene::getWindow), clock),
+                () -> saveRunCard(paper, model)));
         TallySaver tally = new TallySaver(tools.makeTally(), paper);
-        sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, tally::save, clock).of(model));
+        PictureSaver pictures = new PictureSaver(tools.makeReport(), runner, scene::getWindow);
+        sheets.addAll(
+                new MeasuringSheets(tools, cautions, pullFiles, tally::save, pictures::save, weigher, clock).of(model));
         return sheets;
     }
 }

@@ -32,6 +32,6 @@ final class TallySaver {
                 model,
                 "The tally sheet",
                 "tally-" + kind.key(),
-                (format, on) -> makeTally.bytes(session, kind, format, on));
+                (format, on) -> makeTally.bytes(makeTally.sheet(session, kind), format, on));
     }
 }

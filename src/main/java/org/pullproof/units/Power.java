@@ -16,6 +16,10 @@ public record Power(double watt) {
         return new Power(kilowatt * 1e3);
     }
 
+    public static Power ofHorsepower(double horsepower) {
+        return new Power(Unit.HP.toSi(horsepower));
+    }
+
     public double kilowatt() {
         return watt / 1e3;
     }

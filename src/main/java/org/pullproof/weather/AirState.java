@@ -1,6 +1,8 @@
 package org.pullproof.weather;
 
+import org.pullproof.units.Figures;
 import org.pullproof.units.Pressure;
+import org.pullproof.units.Shown;
 import org.pullproof.units.Temperature;
 
 /**
@@ -21,5 +23,12 @@ public record AirState(Pressure pressure, Pressure vapour, Temperature temperatu
     /** Pressure of the dry part: total less vapour. */
     public Pressure dry() {
         return new Pressure(pressure.pascal() - vapour.pascal());
+    }
+
+    /** For people: "98.6 kPa station, 27 °C, 55 %". */
+    public String words(Figures figures) {
+        return figures.of(pressure.pascal(), Shown.AIR_PRESSURE) + " station, "
+                + figures.of(temperature.kelvin(), Shown.AIR_TEMPERATURE) + ", "
+                + Figures.percent(MoistAir.relativeHumidity(this) * 100, 0);
     }
 }

@@ -2,6 +2,7 @@ package org.pullproof.worth;
 
 import java.util.Optional;
 import org.pullproof.units.Money;
+import org.pullproof.worth.decision.problem.Normal;
 
 /**
  * Something the owner could spend money on next, as entered.
@@ -42,6 +43,14 @@ public record Option(
                 throw new IllegalArgumentException(
                         "A gain goes from low to high, was " + lowPercent + ", " + likelyPercent + ", " + highPercent);
             }
+        }
+
+        /** Quantile of the standard normal distribution at 0.95: half of a 90 % range in standard deviations. */
+        private static final double HALF_OF_90_PERCENT = 1.6449;
+
+        /** As a normal distribution about its middle with the width of its range. */
+        public Normal normal() {
+            return new Normal(likelyPercent, (highPercent - lowPercent) / (2 * HALF_OF_90_PERCENT));
         }
     }
 }

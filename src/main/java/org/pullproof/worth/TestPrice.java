@@ -3,7 +3,7 @@ package org.pullproof.worth;
 import org.pullproof.units.Money;
 
 /**
- * What a test takes. Judgement: common practice, no source.
+ * What a test takes. JudgedNumber: common practice, no source.
  *
  * @param minutesFour minutes on an engine of four cylinders
  * @param minutesEight minutes on an engine of eight

@@ -1,42 +1,44 @@
 package org.pullproof.worth;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.pullproof.car.Car;
 import org.pullproof.car.Fact;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.changes.JudgedChange;
 import org.pullproof.engine.EngineProfile;
+import org.pullproof.engine.Setup;
 import org.pullproof.health.HealthFindings;
-import org.pullproof.health.HealthFindings.State;
-import org.pullproof.units.Figures;
+import org.pullproof.health.TestKind;
 import org.pullproof.units.Money;
-import org.pullproof.worth.WorthFindings.CostPerHp;
 import org.pullproof.worth.WorthFindings.Paid;
-import org.pullproof.worth.WorthFindings.Range;
-import org.pullproof.worth.WorthFindings.Row;
+import org.pullproof.worth.decision.Decision;
+import org.pullproof.worth.question.Known;
+import org.pullproof.worth.question.Questioner;
 
 /**
- * Sets apart what is spent, lists what could be spent next, and says what one horsepower cost where that is established.
- * Chances are not weighed and options are not ranked by what they leave. Immutable.
+ * Sets apart what is spent, says what one horsepower cost where that is established, and prepares the weighing of what could be next.
  */
 public final class WorthAssessor {
-    private final List<DefaultOption> defaults;
+    /** The same draws for every session, so that the same session has the same answer. */
+    private static final long SEED = 4711;
 
-    /**
-     * @param defaults the program's own options
-     */
-    public WorthAssessor(List<DefaultOption> defaults) {
-        this.defaults = List.copyOf(defaults);
+    private final Questioner questioner;
+    private final Answers answers = new Answers(new Decision(SEED));
+
+    public WorthAssessor(Questioner questioner) {
+        this.questioner = questioner;
     }
 
     /**
-     * @param book what is spent and what was entered; an entered option takes the place of a default of the same name
+     * @param book what is spent and what was entered
      * @param partsAndChanges what the recorded changes cost
+     * @param everRead tests whose tool is at hand
+     * @param setups in the order they were made
      * @param presentBandKw corrected band power of the present setup, kW
      */
     public WorthFindings assess(
@@ -44,29 +46,33 @@ public final class WorthAssessor {
             Car car,
             List<Spending> partsAndChanges,
             HealthFindings health,
+            Set<TestKind> everRead,
             ChangeLedger changes,
+            List<Setup> setups,
             OptionalDouble presentBandKw,
-            EngineProfile profile,
-            Figures figures) {
+            EngineProfile profile) {
         String currency = currency(book, car, partsAndChanges);
-        List<Spending> inSession =
-                Stream.concat(book.spent().stream(), partsAndChanges.stream()).toList();
-        Money sinceBudget = sum(inSession.stream().map(Spending::amount).toList(), currency);
-        Money spent = plus(sinceBudget, in(currency, car.money(Fact.SPENT)));
-        Optional<Money> left = in(currency, car.money(Fact.BUDGET)).map(budget -> minus(budget, sinceBudget));
-        List<Paid> done = paid(changes.changes(), currency);
-        List<Row> rows = options(book, health, profile, currency).stream()
-                .map(option -> row(option, presentBandKw, left))
-                .toList();
-        MoneyAnswer answer = new MoneyAnswer(done, spent, left, presentBandKw.isPresent(), car.beforePurchase());
+        Money spent = spent(book, car, partsAndChanges, currency);
+        Known known = new Known(
+                car, profile, book, currency, spent.value(), health, everRead, changes, setups, presentBandKw);
         return new WorthFindings(
-                answer.sentence(),
                 currency,
                 spent,
-                left,
-                rows,
-                done,
-                new Remarks(book, car, partsAndChanges, currency).all());
+                paid(changes.changes(), currency),
+                new Remarks(book, car, partsAndChanges, currency, questioner.rateTold()).all(),
+                tooEarly(known),
+                new AskedOnce(questioner, known, answers));
+    }
+
+    private static boolean tooEarly(Known known) {
+        boolean told = Stream.of(Fact.values())
+                .filter(fact -> fact.kind() == Fact.Kind.MONEY)
+                .anyMatch(fact -> known.car().told(fact).isPresent());
+        boolean booked = !known.book().equals(MoneyBook.empty());
+        return !told
+                && !booked
+                && known.everRead().isEmpty()
+                && known.presentBandKw().isEmpty();
     }
 
     /** The currency of the owner's money; US dollars where no money was told. */
@@ -81,74 +87,21 @@ public final class WorthAssessor {
         return Stream.concat(told, booked).map(Money::currency).findFirst().orElse("USD");
     }
 
-    /** Options entered, then the defaults that make sense for this engine and are neither replaced nor paid already. */
-    private List<Option> options(MoneyBook book, HealthFindings health, EngineProfile profile, String currency) {
-        boolean fault = health.cylinders().stream()
-                .anyMatch(cylinder -> cylinder.state() == State.LOW || cylinder.state() == State.IN_DOUBT);
-        List<String> taken = Stream.concat(
-                        book.options().stream().map(Option::name),
-                        book.spent().stream().map(Spending::what))
-                .toList();
-        List<Option> options = new ArrayList<>(book.options());
-        defaults.stream()
-                .filter(option -> option.fits(profile, fault))
-                .filter(option -> taken.stream().noneMatch(option.name()::equalsIgnoreCase))
-                .map(option -> option.on(profile))
-                .forEach(options::add);
-        options.removeIf(option -> !option.likely().currency().equals(currency));
-        options.sort(Comparator.comparingDouble(option -> option.likely().value()));
-        return options;
-    }
-
-    private static Row row(Option option, OptionalDouble presentKw, Optional<Money> left) {
-        Optional<Range> gain = presentKw.isPresent()
-                ? option.gain().map(percent -> gainHp(percent, presentKw.getAsDouble()))
-                : Optional.empty();
-        boolean over =
-                left.filter(money -> option.low().value() > money.value()).isPresent();
-        return new Row(option, gain, costPerHp(option, gain, presentKw.isPresent()), over);
-    }
-
-    private static Range gainHp(Option.Gain percent, double presentKw) {
-        double hp = PriceOfPower.hp(presentKw) / 100;
-        return new Range(percent.lowPercent() * hp, percent.likelyPercent() * hp, percent.highPercent() * hp);
-    }
-
-    private static CostPerHp costPerHp(Option option, Optional<Range> gain, boolean powerKnown) {
-        if (option.gain().isEmpty()) {
-            return PriceOfPower.notEstablished("no gain is expected of it");
-        }
-        Range money = new Range(
-                option.low().value(), option.likely().value(), option.high().value());
-        return gain.map(hp -> PriceOfPower.of(money, hp, option.likely().currency()))
-                .orElseGet(() -> PriceOfPower.notEstablished(powerKnown ? "no gain is known" : "power unknown"));
+    private static Money spent(MoneyBook book, Car car, List<Spending> partsAndChanges, String currency) {
+        Stream<Money> inSession =
+                Stream.concat(book.spent().stream(), partsAndChanges.stream()).map(Spending::amount);
+        return Stream.concat(inSession, car.money(Fact.SPENT).stream())
+                .filter(amount -> amount.currency().equals(currency))
+                .reduce(Money.of(0, currency), (a, b) -> new Money(a.amount().add(b.amount()), currency));
     }
 
     private static List<Paid> paid(List<JudgedChange> changes, String currency) {
         List<Paid> paid = new ArrayList<>();
         for (JudgedChange judged : changes) {
-            in(currency, judged.change().flatMap(change -> change.cost()))
-                    .ifPresent(cost -> paid.add(new Paid(judged.name(), cost, PriceOfPower.of(judged, cost))));
+            Optional<Money> cost = judged.change().flatMap(change -> change.cost());
+            cost.filter(money -> money.currency().equals(currency))
+                    .ifPresent(money -> paid.add(new Paid(judged.name(), money, PriceOfPower.of(judged, money))));
         }
         return paid;
-    }
-
-    private static Money sum(List<Money> amounts, String currency) {
-        return amounts.stream()
-                .filter(amount -> amount.currency().equals(currency))
-                .reduce(Money.of(0, currency), (a, b) -> plus(a, Optional.of(b)));
-    }
-
-    private static Optional<Money> in(String currency, Optional<Money> amount) {
-        return amount.filter(money -> money.currency().equals(currency));
-    }
-
-    private static Money plus(Money a, Optional<Money> b) {
-        return b.map(more -> new Money(a.amount().add(more.amount()), a.currency()))
-                .orElse(a);
-    }
-
-    private static Money minus(Money a, Money b) {
-        return new Money(a.amount().subtract(b.amount()), a.currency());
     }
 }

@@ -1,45 +1,35 @@
 package org.pullproof.worth;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pullproof.units.Money;
 import org.pullproof.units.Sentence;
+import org.pullproof.worth.decision.words.DecisionWords;
 
 /**
- * What more money would buy, as far as it can be said without weighing chances.
+ * What is said of money: what is spent, what one horsepower cost where that is established, and the weighing of what could be next.
  *
- * @param answer the answer in one sentence
  * @param currency of all figures here
  * @param spent money spent, which does not count
- * @param budgetLeft budget less what was spent since it was set, if a budget was told
- * @param options every option with what it costs and brings, cheapest first
  * @param done every judged change with its cost for one horsepower
  * @param remarks what could not be counted, one sentence each
+ * @param tooEarly whether nothing was read and no money told, so that there is nothing to weigh yet
+ * @param weighing of the options, worked out when asked
  */
 public record WorthFindings(
-        Sentence answer,
-        String currency,
-        Money spent,
-        Optional<Money> budgetLeft,
-        List<Row> options,
-        List<Paid> done,
-        List<String> remarks) {
+        String currency, Money spent, List<Paid> done, List<String> remarks, boolean tooEarly, Weighing weighing) {
+    private static final Sentence EARLY = new Sentence(
+            "**Too early to say.** Read the engine first, or say what the car would be worth if its engine were sound.");
+
     public WorthFindings {
         remarks = List.copyOf(remarks);
-        options = List.copyOf(options);
         done = List.copyOf(done);
     }
 
-    /**
-     * One option.
-     *
-     * @param option as entered
-     * @param gainHp expected gain at the wheels, hp: low, likely, high; absent without power or gain
-     * @param costPerHp cost of one horsepower, or why it is not established
-     * @param overBudget whether even the low cost is over the budget left
-     */
-    public record Row(Option option, Optional<Range> gainHp, CostPerHp costPerHp, boolean overBudget) {}
+    /** The answer in words; weighs the options if that was not done yet. */
+    public Sentence sentence() {
+        return tooEarly ? EARLY : new DecisionWords(weighing.answer()).paragraph();
+    }
 
     /**
      * One change that was paid for and judged.

@@ -2,6 +2,7 @@ package org.pullproof.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import org.pullproof.car.Access;
 import org.pullproof.car.Fact;
 import org.pullproof.car.Runs;
 import org.pullproof.changes.Call;
+import org.pullproof.dyno.DayGate;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.AirPlace;
 import org.pullproof.health.HealthFindings.State;
@@ -146,6 +148,21 @@ class NextStepRulesTest {
     }
 
     @Test
+    void beforeTheFirstPullThereIsTheGate() {
+        NextStep step = RULES.choose(owned().tuneUp(finished()).now());
+        assertThat(step.action()).isEqualTo("Go through the gate before the first pull");
+        assertThat(step.why()).contains("no deep knock").contains("more");
+        assertThat(step.settles()).contains("3 more pulls on base");
+    }
+
+    @Test
+    void anAbortSendsBackToTheGate() {
+        DayGate aborted =
+                DayGate.untouched().abort(new DayGate.Abort(LocalDateTime.of(2026, 6, 14, 14, 0), "belt smell"));
+        assertThat(action(tuned().pulls("base").gate(aborted))).isEqualTo("Go through the gate before the first pull");
+    }
+
+    @Test
     void withABaselineOneChangeIsMade() {
         assertThat(action(based())).isEqualTo("Make one change, and only one");
     }
@@ -224,7 +241,9 @@ class NextStepRulesTest {
     }
 
     private static Situations tuned() {
-        return owned().tuneUp(finished());
+        return owned().sign(TestKind.OBSERVATION, OptionalInt.empty(), "no-knock")
+                .tuneUp(finished())
+                .gatePassed();
     }
 
     private static Situations based() {

@@ -17,6 +17,8 @@ import org.pullproof.changes.Call;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.changes.JudgedChange;
 import org.pullproof.changes.Settling;
+import org.pullproof.dyno.DayGate;
+import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.DynoFindings;
 import org.pullproof.dyno.DynoFindings.SetupPower;
 import org.pullproof.dyno.PowerCurve;
@@ -41,6 +43,7 @@ import org.pullproof.health.nexttest.TestCost;
 import org.pullproof.session.Session;
 import org.pullproof.tuneup.TuneUp;
 import org.pullproof.tuneup.TuneUpAssessor;
+import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.tuneup.TuneUpSamples;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
@@ -64,6 +67,7 @@ final class Situations {
     private TuneUp tuneUp = TuneUp.notBegun();
     private final List<FaultFindings.CylinderChances> chances = new ArrayList<>();
     private final List<FaultFindings.ProposedTest> proposed = new ArrayList<>();
+    private DayGate gate = DayGate.untouched();
     private String present = "base";
     private List<String> setups = List.of("base");
 
@@ -231,17 +235,38 @@ final class Situations {
         return this;
     }
 
+    /** Somebody went through the gate and ticked what no reading tells. */
+    Situations gatePassed() {
+        gate = ticked(gate);
+        return this;
+    }
+
+    Situations gate(DayGate next) {
+        gate = next;
+        return this;
+    }
+
+    private DayGate ticked(DayGate begun) {
+        DayGate next = begun;
+        for (GatePoint point : now().gate().inTheWay()) {
+            next = point.state() == GatePoint.State.OPEN ? next.tick(point.key(), WHEN) : next;
+        }
+        return next;
+    }
+
     Situation now() {
         Session begun = Session.begin("invented", TuneUpSamples.engine(STEPS));
         Session session = begun.withCar(new Car("invented", facts))
                 .withReadings(readings)
                 .withTuneUp(tuneUp)
-                .withSetups(setups.stream().map(id -> Setup.named(id, id)).toList(), present, List.of());
+                .withSetups(setups.stream().map(id -> Setup.named(id, id)).toList(), present, List.of())
+                .withDays(days());
+        TuneUpFindings tuned = new TuneUpAssessor(new TradeFiles().stepGraphs())
+                .assess(tuneUp, session.profile(), new Figures(UnitSystem.US), Optional.empty());
         return new Situation(
                 session,
                 health(),
-                new TuneUpAssessor(new TradeFiles().stepGraphs())
-                        .assess(tuneUp, session.profile(), new Figures(UnitSystem.US)),
+                tuned,
                 dyno(),
                 new ChangeLedger(
                         new Sentence(""),
@@ -254,7 +279,15 @@ final class Situations {
                         Optional.empty(),
                         List.of(),
                         List.of(),
-                        Map.of()));
+                        List.of(),
+                        Map.of()),
+                new GateKeeper(new TradeFiles().doNotRun()).gate(session, health(), tuned));
+    }
+
+    private List<DynoDay> days() {
+        return gate.isUntouched()
+                ? List.of()
+                : List.of(new DynoDay(WHEN.toLocalDate(), List.of(), List.of()).withGate(gate));
     }
 
     private HealthFindings health() {
@@ -271,7 +304,7 @@ final class Situations {
                 List.of(),
                 cylinders,
                 engineSigns,
-                new FaultFindings(0.5, true, chances, List.of(), List.of(), proposed, ""));
+                new FaultFindings(0.5, true, chances, List.of(), List.of(), proposed, "", Optional.empty()));
     }
 
     private DynoFindings dyno() {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,8 +18,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.Pull;
 import org.pullproof.files.BadFileException;
+import org.pullproof.session.Note;
 import org.pullproof.testing.Tools;
 import org.pullproof.units.Quantity;
+import org.pullproof.units.RpmRange;
 import org.pullproof.units.Unit;
 import org.pullproof.weather.Readings;
 import org.pullproof.weather.Standard;
@@ -186,6 +189,42 @@ class DynoActsTest {
                 .hasMessageContaining("with a reason");
         assertThatThrownBy(() -> tools.excludePull().exclude(next, "base-9", "wheel spin"))
                 .hasMessage("There is no pull \"base-9\" in this session.");
+    }
+
+    @Test
+    void stoppedHalfWayNothingIsTakenInAndHowFarItWasIsTold() throws Exception {
+        List<String> heard = new ArrayList<>();
+        Progress stopsAtTheSecond = new Progress() {
+            @Override
+            public void at(int done, int of) {
+                heard.add(done + " of " + of);
+            }
+
+            @Override
+            public boolean stopped() {
+                return heard.size() == 2;
+            }
+        };
+        AddPulls.Wanted three = wanted("base", file("a.csv", 100), file("b.csv", 101), file("c.csv", 102));
+        assertThatThrownBy(() -> tools.addPulls().add(open, three, stopsAtTheSecond))
+                .hasMessage("Stopped: no pull was taken in, the session is as it was.");
+        assertThat(heard).containsExactly("0 of 3", "1 of 3");
+        assertThat(tools.desk().open(open.folder()).session().days()).isEmpty();
+        assertThat(open.folder().resolve("pulls")).doesNotExist();
+    }
+
+    @Test
+    void theBandStaysOnceItIsToldAndPulledUnlessAReasonIsGiven() throws Exception {
+        OpenSession pulled = add(wanted("base", file("a.csv", 100))).open();
+        OpenSession told = tools.setFacts().set(pulled, Map.of("band", "2600-5000rpm"));
+        assertThatThrownBy(() -> tools.setFacts().set(told, Map.of("band", "2600-5200rpm")))
+                .hasMessageContaining("fixed at 2600-5000rpm")
+                .hasMessageContaining("semicolon");
+        OpenSession changed = tools.setFacts().set(told, Map.of("band", "2600-5200rpm; the new cam pulls higher"));
+        assertThat(changed.session().car().band()).contains(new RpmRange(2600, 5200));
+        assertThat(changed.session().notes())
+                .extracting(Note::words)
+                .containsExactly("Band changed from 2600-5000rpm to 2600-5200rpm: the new cam pulls higher");
     }
 
     private AddPulls.Outcome add(AddPulls.Wanted wanted) throws BadFileException {

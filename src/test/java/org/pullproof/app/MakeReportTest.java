@@ -33,7 +33,7 @@ class MakeReportTest {
     void aPdfFileBeginsAsOne() throws IOException {
         Path target = folder.resolve("report.pdf");
 
-        reports.write(GreyCoupe.untouched(), Format.PDF, Paper.A4, target);
+        reports.write(reports.bytes(GreyCoupe.untouched(), folder, Format.PDF, Paper.A4), target);
 
         assertThat(new String(Files.readAllBytes(target), StandardCharsets.ISO_8859_1))
                 .startsWith("%PDF-");
@@ -43,7 +43,7 @@ class MakeReportTest {
     void anOldFileIsReplacedAndNothingElseIsLeft() throws IOException {
         Path target = Files.writeString(folder.resolve("report.txt"), "old");
 
-        reports.write(GreyCoupe.untouched(), Format.TEXT, Paper.A4, target);
+        reports.write(reports.bytes(GreyCoupe.untouched(), folder, Format.TEXT, Paper.A4), target);
 
         assertThat(target).content().startsWith("Report on an engine");
         assertThat(folder.toFile().list()).containsExactly("report.txt");
@@ -53,7 +53,7 @@ class MakeReportTest {
     void aFolderThatIsNotThereIsToldWithTheFile() {
         Path target = folder.resolve("not/there/report.html");
 
-        assertThatThrownBy(() -> reports.write(GreyCoupe.untouched(), Format.HTML, Paper.A4, target))
+        assertThatThrownBy(() -> reports.write(new byte[] {1}, target))
                 .isInstanceOf(BadFileException.class)
                 .hasMessageContaining(target.toString());
     }

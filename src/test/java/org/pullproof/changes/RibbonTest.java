@@ -40,6 +40,7 @@ class RibbonTest {
                 Optional.empty(),
                 List.of(),
                 List.of(),
+                List.of(),
                 Map.of());
     }
 }

@@ -74,13 +74,12 @@ class AdviceCommandsTest {
     }
 
     @Test
-    void anEnteredOptionIsListedAsEnteredNotAsJudgement() {
+    void anEnteredOptionIsWeighedWithTheOthers() {
         Outcome outcome = pullproof.run("worth", car, "--option", "cold-air duct=60USD/85USD/120USD,2h,0/1/2%");
         assertThat(outcome.out().lines().filter(line -> line.startsWith("cold-air duct")))
                 .singleElement()
                 .asString()
-                .contains("$60 · $85 · $120")
-                .contains("entered");
+                .contains("3\u00a0own hours");
     }
 
     @Test

@@ -140,6 +140,18 @@ class HealthStoriesTest {
         assertThat(health.path("sound").textValue()).isNotEqualTo("yes");
     }
 
+    /** The same readings on an engine whose geometry is assumed: they could be thin air, were it not for the leak-down. */
+    @Test
+    void tiredRingsAreNotPutDownToThinAirWhereTheGeometryIsAssumed() throws Exception {
+        Path session = car("v8-distributor-order-a", "d5-rings-all-v8-high.csv");
+        pullproof.run("set", session, "elevation=1600m");
+        JsonNode health = health(session);
+        assertThat(probability(health.path("engineWide"), "rings-all")).isGreaterThan(0.75);
+        assertThat(health.path("remarks").toString())
+                .contains("explains a part only")
+                .doesNotContain("explains the low figures");
+    }
+
     @Test
     void thinAirAloneIsNoFault() throws Exception {
         Path session = car("i4-coil-on-plug", "d8-altitude-only-i4.csv", "oil-pressure,,24psi,,,,,,,,,,,");

@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,7 +30,7 @@ class TallyCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"balance", "compression", "leakdown"})
+    @ValueSource(strings = {"balance", "compression", "leakdown", "dyno"})
     void theTextHasItsCautionsAndFitsEightyColumns(String test) {
         Outcome blank = pullproof.run("tally", session, "--test", test);
 
@@ -51,6 +53,25 @@ class TallyCommandTest {
                         .run("tally", session, "--test", "leakdown", "--json")
                         .out())
                 .contains("\"cylinders\": [ 1, 6, 5, 4, 3, 2 ]");
+    }
+
+    @Test
+    void theRunCardHasARowAPullOfThePlanAndWhenToBreakOff() {
+        pullproof.run("day", session, "--plan", "base,jets,base", "--pulls", "2", "--at", "2026-06-14T09:00");
+        Outcome card = pullproof.run("tally", session, "--test", "dyno");
+        assertThat(card.out()).contains("| base-1", "| jets-2", "| base-4", "knock heard", "Straps", "extinguisher");
+        assertThat(pullproof.run("tally", session, "--test", "dyno", "--json").out())
+                .contains("\"base-1\", \"base-2\", \"jets-1\", \"jets-2\", \"base-3\", \"base-4\"");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a4", "letter"})
+    void theRunCardIsOnePage(String paper) throws IOException {
+        Path target = folder.resolve("card.pdf");
+        pullproof.run("tally", session, "--test", "dyno", "-o", target, "--paper", paper);
+        try (PDDocument pdf = Loader.loadPDF(target.toFile())) {
+            assertThat(pdf.getNumberOfPages()).isEqualTo(1);
+        }
     }
 
     @Test
@@ -84,11 +105,11 @@ class TallyCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"dyno", "vacuum"})
+    @ValueSource(strings = {"lambda", "vacuum"})
     void aTestWithoutASheetIsWrongUsageAndNamesThoseThereAre(String test) {
         Outcome refused = pullproof.run("tally", session, "--test", test);
 
         assertThat(refused.status()).isEqualTo(2);
-        assertThat(refused.err()).contains("\"" + test + "\"", "balance, compression, leakdown");
+        assertThat(refused.err()).contains("\"" + test + "\"", "balance, compression, leakdown, dyno");
     }
 }

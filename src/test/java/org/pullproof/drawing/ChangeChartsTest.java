@@ -127,6 +127,7 @@ class ChangeChartsTest {
                 Optional.empty(),
                 List.of(),
                 List.of(),
+                List.of(),
                 Map.of());
     }
 }

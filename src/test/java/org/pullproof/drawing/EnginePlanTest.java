@@ -3,15 +3,19 @@ package org.pullproof.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.pullproof.drawing.EnginePlan.Pair;
 import org.pullproof.drawing.Shape.Circle;
+import org.pullproof.drawing.Shape.Line;
 import org.pullproof.drawing.Shape.Path;
 import org.pullproof.drawing.Shape.Text;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.engine.Layout;
+import org.pullproof.testing.Tools;
 
 class EnginePlanTest {
 
@@ -96,6 +100,27 @@ class EnginePlanTest {
         Picture plan = new Picture(EnginePlan.of(Engines.v8(), List.of(new Pair(4, 8)), 430, 232));
 
         assertThat(redBrackets(plan)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"372, 236", "428, 236", "828, 300"})
+    void aWireRunsFromThePostToEachPlugRedWhereItMustRunApartBrokenWhereItIsOff(double width, double height) {
+        Picture plan = new Picture(EnginePlan.wired(
+                Tools.profile("v8-distributor-order-a"), List.of(new Pair(5, 7)), Set.of(7, 8), width, height));
+
+        plan.hasNothingOutside();
+        List<Line> wires = plan.all(Line.class).stream()
+                .filter(line -> line.stroke().width() == 1.4)
+                .toList();
+        assertThat(wires).hasSize(8);
+        assertThat(wires).filteredOn(wire -> wire.stroke().ink() == Ink.RED).hasSize(2);
+        assertThat(wires).filteredOn(wire -> !wire.stroke().dash().isEmpty()).hasSize(2);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"i4-distributor", "i6-distributor", "flat4-distributor", "v6-odd-fire-90"})
+    void otherEnginesWithADistributorFitWithTheirWires(String profile) {
+        new Picture(EnginePlan.wired(Tools.profile(profile), List.of(), Set.of(), 400, 236)).hasNothingOutside();
     }
 
     private static List<Path> redBrackets(Picture plan) {

@@ -17,9 +17,7 @@ import org.pullproof.changes.JudgedChange;
 import org.pullproof.changes.Settling;
 import org.pullproof.drawing.Shape.Circle;
 import org.pullproof.drawing.Shape.Line;
-import org.pullproof.units.Money;
 import org.pullproof.units.Sentence;
-import org.pullproof.worth.Option;
 
 /** The strips of the sheets Changes and Worth it. */
 class StripsTest {
@@ -71,8 +69,8 @@ class StripsTest {
     @ParameterizedTest
     @CsvSource({"0, 0, 0", "90, 180, 420", "4100, 6900, 11200", "10400, 11000, 11200"})
     void costsStayInsideTheirStrip(double low, double likely, double high) {
-        Option option = option(low, likely, high);
-        MoneyStrip strips = new MoneyStrip(List.of(option, option(0, 1, 11200)), OptionalDouble.of(2500), "USD", 300);
+        MoneyStrip.Bar option = bar(low, likely, high);
+        MoneyStrip strips = new MoneyStrip(List.of(option, bar(0, 1, 11200)), OptionalDouble.of(2500), "USD", 300);
 
         new Picture(strips.strip(option, 38)).hasNothingOutside();
         new Picture(strips.strip(option, 38)).hasNoWordsOnWords();
@@ -81,7 +79,7 @@ class StripsTest {
 
     @Test
     void theBudgetIsARedDashedLine() {
-        Option option = option(90, 180, 420);
+        MoneyStrip.Bar option = bar(90, 180, 420);
         Picture strip =
                 new Picture(new MoneyStrip(List.of(option), OptionalDouble.of(2500), "USD", 300).strip(option, 38));
 
@@ -127,6 +125,7 @@ class StripsTest {
                 Optional.empty(),
                 residuals,
                 List.of(),
+                List.of(),
                 Map.of());
     }
 
@@ -134,15 +133,8 @@ class StripsTest {
         return new Picture(strips.strip(change, 45)).all(Circle.class).get(0);
     }
 
-    private static Option option(double low, double likely, double high) {
-        return new Option(
-                "rings",
-                Money.of(low, "USD"),
-                Money.of(likely, "USD"),
-                Money.of(high, "USD"),
-                0,
-                Optional.empty(),
-                true);
+    private static MoneyStrip.Bar bar(double low, double likely, double high) {
+        return new MoneyStrip.Bar("an option", low, likely, high);
     }
 
     private static JudgedChange change(double low, double estimate, double high, Call call) {

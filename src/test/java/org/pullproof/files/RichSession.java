@@ -12,6 +12,9 @@ import org.pullproof.car.Fact;
 import org.pullproof.changes.Change;
 import org.pullproof.changes.RotatingPart;
 import org.pullproof.dyno.ColumnChoice;
+import org.pullproof.dyno.DayFact;
+import org.pullproof.dyno.DayGate;
+import org.pullproof.dyno.DayPlan;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.HowRead;
 import org.pullproof.dyno.Pull;
@@ -24,12 +27,23 @@ import org.pullproof.health.Conditions;
 import org.pullproof.health.LeakZone;
 import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
+import org.pullproof.session.About;
 import org.pullproof.session.Judgement;
 import org.pullproof.session.Note;
+import org.pullproof.session.Picture;
 import org.pullproof.session.Session;
 import org.pullproof.testing.Tools;
+import org.pullproof.tuneup.AddedPart;
+import org.pullproof.tuneup.BaseSettings;
+import org.pullproof.tuneup.Bench;
+import org.pullproof.tuneup.BreakIn;
+import org.pullproof.tuneup.CurvePoint;
+import org.pullproof.tuneup.PartRecord;
 import org.pullproof.tuneup.PlugRecord;
+import org.pullproof.tuneup.Setting;
+import org.pullproof.tuneup.ShelfNote;
 import org.pullproof.tuneup.TuneUp;
+import org.pullproof.tuneup.VacuumSource;
 import org.pullproof.tuneup.WireRecord;
 import org.pullproof.units.Money;
 import org.pullproof.units.Quantity;
@@ -69,7 +83,16 @@ final class RichSession {
                 .withMoney(money())
                 .withNotes(List.of(new Note(NOON, "Line one\nline two")))
                 .withStated(Optional.of(StatedFigure.parse("248.0hp sae-j607 wheels 98.2kPa 30C; seller, March")))
-                .withJudgement(Judgement.own().with(Map.of("health.weakDrop", Optional.of(12.0))));
+                .withJudgement(Judgement.own().with(Map.of("health.weakDrop", Optional.of(12.0))))
+                .withPictures(List.of(
+                        new Picture(
+                                About.part("battery lead"),
+                                "where it lies",
+                                "IMG 1.jpg",
+                                "IMG 1.jpg",
+                                "ab".repeat(32),
+                                NOON),
+                        new Picture(new About(About.Kind.CAR, ""), "", "b.png", "b-2.png", "0f".repeat(32), NOON)));
     }
 
     static List<Reading> readings() {
@@ -146,11 +169,52 @@ final class RichSession {
                         Optional.of(Quantity.of("62", Unit.CM)),
                         "upper loom"))
                 .withCapOrder(List.of(1, 8, 4, 3, 6, 5, 7, 2))
+                .withBench(bench())
+                .withOwn(Optional.of(new TradeFiles().stepGraphs().all().get(0)))
                 .withPlug(new PlugRecord(
                         3,
                         Optional.of(Quantity.of("0.050", Unit.IN)),
                         Optional.of(Quantity.of("0.035", Unit.IN)),
-                        Optional.empty()));
+                        Optional.empty(),
+                        "7"));
+    }
+
+    private static Bench bench() {
+        return new Bench(
+                List.of(new ShelfNote("plugs", "in the tray, cap of 3 cracked", Set.of(1, 3))),
+                List.of(new AddedPart("hose of the canister", NOON)),
+                List.of(
+                        new PartRecord(
+                                "spark plugs",
+                                PartRecord.Fate.BOUGHT,
+                                Optional.of(Money.parse("28.50USD")),
+                                "the resistor kind",
+                                NOON.toLocalDate(),
+                                Optional.empty(),
+                                Optional.empty()),
+                        new PartRecord(
+                                "plug wires",
+                                PartRecord.Fate.KEPT,
+                                Optional.empty(),
+                                "",
+                                NOON.toLocalDate(),
+                                Optional.of(NOON.toLocalDate().minusYears(5)),
+                                Optional.of(Quantity.of("61000", Unit.MI)))),
+                new BaseSettings(
+                        Map.of(
+                                Setting.BASE_TIMING,
+                                Quantity.of("10", Unit.DEGREE),
+                                Setting.THROTTLE,
+                                Quantity.of("99", Unit.PERCENT)),
+                        Optional.of(VacuumSource.PORTED),
+                        List.of(new CurvePoint(Quantity.of("800", Unit.RPM), Quantity.of("0.5", Unit.DEGREE)))),
+                List.of(new BreakIn(
+                        BreakIn.What.RINGS,
+                        NOON.toLocalDate(),
+                        Optional.of(Quantity.of("84000", Unit.MI)),
+                        Optional.of("the builder says so"))),
+                Set.of("Coolant level, cold"),
+                Optional.of(Quantity.of("84000", Unit.MI)));
     }
 
     private static List<Setup> setups() {
@@ -192,7 +256,13 @@ final class RichSession {
                                 Optional.of(NOON.plusDays(1)),
                                 HowRead.by(List.of()),
                                 Optional.of(Standard.SAE_J607),
-                                Optional.of("throttle not fully open"))));
+                                Optional.of("throttle not fully open"))),
+                new DayGate(
+                        Map.of("brakes", ODD_TIME),
+                        Map.of("codes", "no computer, \"1968\""),
+                        List.of(new DayGate.Abort(NOON, "strap moved"))),
+                Map.of(DayFact.TYRES, "240 kPa cold", DayFact.GEAR, "fourth"),
+                Optional.of(new DayPlan(List.of("as found", "timing 32°", "as found"), 2)));
     }
 
     /** Every form of pressure, temperature and moisture there is. */

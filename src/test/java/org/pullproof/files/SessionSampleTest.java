@@ -35,8 +35,9 @@ class SessionSampleTest {
         assertThat(session.car().facts()).containsEntry(Fact.ELEVATION, "250,0 m");
         assertThat(session.profile().firing().cylinders()).containsExactly(1, 8, 4, 3, 6, 5, 7, 2);
         assertThat(session.presentSetup()).isEqualTo("timing-32");
-        assertThat(session.notes()).singleElement().satisfies(note -> assertThat(note.words())
-                .isEqualTo("Line one\nline two"));
+        assertThat(session.notes())
+                .singleElement()
+                .satisfies(note -> assertThat(note.words()).isEqualTo("Line one\nline two"));
         assertThat(session.judgement().of("health.weakDrop")).hasValue(12.0);
     }
 

@@ -29,6 +29,20 @@ class TradeConstantsTest {
     }
 
     @Test
+    void anEditedNumberOfMoneyStandsInThePlaceOfTheProgramsOwn() {
+        Judgement edited = judgement(Map.of("money.work.lash.p50", 30.0, "money.car.resale-share", 0.2));
+
+        assertThat(constants.problems(edited)).isEmpty();
+        assertThat(constants.money(edited).number("work.lash.p50")).isEqualTo(30);
+        assertThat(constants.money(edited).numbers().number("car.resale-share").own())
+                .isTrue();
+        assertThat(constants.problems(judgement(Map.of("money.work.lash.p50", 70.0))))
+                .singleElement()
+                .asString()
+                .contains("lash set: costs go from low to high");
+    }
+
+    @Test
     void anEditedValueStandsInThePlaceOfTheProgramsOwn() {
         Judgement edited = judgement(
                 Map.of("faults.priors.faultyCylinders", 0.3, "health.weakDrop", 12.0, "pulls.sparseRpm", 40.0));

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -132,15 +132,9 @@ class TradeFilesTest {
         assertEquals(dollars, FILES.testPrices().of(test).first().value());
     }
 
-    @Test
-    void optionsAreNamedOnce() {
-        List<String> names =
-                FILES.options().stream().map(option -> option.name()).toList();
-        assertEquals(names, List.copyOf(new LinkedHashSet<>(names)));
-    }
-
     private static TuneUpFindings assess(StepGraph graph, TuneUp tuneUp) {
-        return new TuneUpAssessor(FILES.stepGraphs()).assess(tuneUp, TuneUpSamples.engine(graph.id()), US);
+        return new TuneUpAssessor(FILES.stepGraphs())
+                .assess(tuneUp, TuneUpSamples.engine(graph.id()), US, Optional.empty());
     }
 
     private static Set<String> blocks(StepGraph graph, TuneUp tuneUp) {

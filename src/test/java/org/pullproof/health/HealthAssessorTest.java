@@ -316,6 +316,18 @@ class HealthAssessorTest {
         assertThat(findings.verdict()).isEqualTo(Verdict.NOT_SETTLED);
     }
 
+    /** Method of diagnosis, section 2: ignition and fuel faults have no hole, so renewed parts of the ignition leave the compression as it was read. */
+    @Test
+    void aTuneUpOfTheIgnitionClosesBalanceAndPlugAndLeavesCompression() {
+        CylinderFindings three =
+                cylinder(assess(I4, with(table("d2-dead-cylinder-i4.csv"), "work,,ignition-parts")), 3);
+
+        assertThat(three.dry()).isPresent();
+        assertThat(three.before().toString().replace('\u00a0', ' '))
+                .contains("drop 6 rpm, before")
+                .doesNotContain("psi");
+    }
+
     @Test
     void readingsAfterTheWorkAreWeighed() {
         HealthFindings findings = assess(

@@ -23,7 +23,7 @@ import org.pullproof.units.Figures;
 import org.pullproof.units.UnitSystem;
 
 /** Tables of readings for tests. */
-final class Sheets {
+public final class Sheets {
     static final LocalDateTime TIME = LocalDateTime.of(2026, 6, 14, 10, 0);
     static final Figures US = new Figures(UnitSystem.US);
     static final HealthAssessor ASSESSOR = new HealthAssessor(
@@ -45,7 +45,7 @@ final class Sheets {
     }
 
     /** Readings of a table that must have no problem. */
-    static List<Reading> readings(EngineProfile profile, String... lines) {
+    public static List<Reading> readings(EngineProfile profile, String... lines) {
         Taken taken = taken(profile, lines);
         if (!taken.problems().isEmpty()) {
             throw new AssertionError(taken.problems());

@@ -16,7 +16,7 @@ class TextReportTest {
                 "Is this engine sound?\n    Yes. All eight cylinders agree within 5 %",
                 "Is it in tune?\n    Not yet. One of two steps is done",
                 "Which adjustment made power?\n    Timing at 32°, +3.1 % (+2.2 to +4.0).",
-                "Is it worth more money?\n    About $180 on the cheap list"
+                "Is it worth more money?\n    Stop spending: nothing on the list pays."
             })
     void everyQuestionStandsWithItsAnswer(String words) {
         assertThat(text(GreyCoupe.appraisal())).contains(words);
@@ -31,7 +31,9 @@ class TextReportTest {
                 "station pressure 98.6",
                 "0123456789ab",
                 "excluded",
-                "established",
+                "What would flip it",
+                "Tests before deciding",
+                "Options, best first",
                 "1.0330 ± 0.0030",
                 "! Exhaust gas kills indoors",
                 "Battery on the charger"

@@ -72,12 +72,12 @@ class HostileTextTest {
         assertThat(tags(html)).isEqualTo(plain);
         assertThat(Inertness.steers(html)).isFalse();
         assertThat(Inertness.steers(tools.makeReport().text(appraisal))).isFalse();
-        pdfIsInert(tools.makeReport().bytes(appraisal, Format.PDF, Paper.A4));
+        pdfIsInert(tools.makeReport().bytes(appraisal, car, Format.PDF, Paper.A4));
         COMMANDS.forEach(this::commandIsInert);
     }
 
     private String html(Appraisal appraisal) {
-        return new String(tools.makeReport().bytes(appraisal, Format.HTML, Paper.A4), StandardCharsets.UTF_8);
+        return new String(tools.makeReport().bytes(appraisal, car, Format.HTML, Paper.A4), StandardCharsets.UTF_8);
     }
 
     /** Every kind of element with its kinds of attributes: HTML and the SVG in it. */

@@ -43,6 +43,7 @@ import org.pullproof.weather.Standard;
 /** Simulated days, seeded: whatever is wrong with a pull is flagged, and clean pulls are left alone. */
 class FlaggedDayTest {
     private static final int PULLS_A_DAY = 8;
+    private static final int MOST_FALSE_OF_A_THOUSAND = 5;
 
     @TempDir
     private Path place;
@@ -114,17 +115,22 @@ class FlaggedDayTest {
                 .get("pulls");
     }
 
-    /** 1,000 clean pulls on 125 days, with this seed none is flagged falsely. */
+    /**
+     * 1,000 clean pulls on 125 days: at most 5 of them, 0.5 %, may be flagged. The scatter of the simulated engine is that of a gated day
+     * (0.35 % of power, 0.7 °C of coolant, 1 °C of oil); bound and scatter are judgement, common practice without a source. Seeds 1, 2 and 3 flag none.
+     */
     @Test
     void cleanPullsAreLeftAlone() throws Exception {
         Random random = new Random(1);
-        List<String> falselyFlagged = new ArrayList<>();
+        List<List<String>> falselyFlagged = new ArrayList<>();
         for (int day = 0; day < 125; day++) {
             for (PullFindings pull : cleanDay(random)) {
-                falselyFlagged.addAll(pull.flags());
+                if (!pull.flags().isEmpty()) {
+                    falselyFlagged.add(pull.flags());
+                }
             }
         }
-        assertThat(falselyFlagged).isEmpty();
+        assertThat(falselyFlagged).hasSizeLessThanOrEqualTo(MOST_FALSE_OF_A_THOUSAND);
     }
 
     private static List<PullFindings> cleanDay(Random random) throws BadFileException {

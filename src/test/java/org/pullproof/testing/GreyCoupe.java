@@ -52,6 +52,9 @@ import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
 import org.pullproof.session.Note;
 import org.pullproof.session.Session;
+import org.pullproof.tuneup.Afterwards;
+import org.pullproof.tuneup.Outfit;
+import org.pullproof.tuneup.PartsToBuy;
 import org.pullproof.tuneup.PlugRecord;
 import org.pullproof.tuneup.Step;
 import org.pullproof.tuneup.TuneUp;
@@ -125,7 +128,11 @@ public final class GreyCoupe {
                         List.of(),
                         new TuneUpFindings.Plan(Map.of(), List.of(), 0),
                         List.of(),
-                        List.of()),
+                        List.of(),
+                        List.of(),
+                        new PartsToBuy(List.of()),
+                        new TuneUpFindings.Settings(List.of(), Optional.empty(), List.of()),
+                        new Afterwards(List.of(), List.of(), Optional.empty())),
                 new DynoFindings(
                         new Sentence("**No pull yet.**"),
                         List.of(),
@@ -135,28 +142,27 @@ public final class GreyCoupe {
                         false,
                         Optional.empty(),
                         Optional.empty()),
-                new ChangeLedger(
-                        new Sentence("**No change yet.**"),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        0,
-                        false,
-                        List.of(),
-                        List.of(),
-                        Optional.empty(),
-                        List.of(),
-                        List.of(),
-                        Map.of()),
-                new WorthFindings(
-                        new Sentence("**Not yet to be said.**"),
-                        "USD",
-                        Money.of(0, "USD"),
-                        Optional.empty(),
-                        List.of(),
-                        List.of(),
-                        List.of()),
+                noChange(),
+                Moneys.of(session, noChange(), OptionalDouble.empty()),
+                Gates.open(),
                 nextStep("Balance, cylinder by cylinder"),
                 List.of());
+    }
+
+    private static ChangeLedger noChange() {
+        return new ChangeLedger(
+                new Sentence("**No change yet.**"),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                0,
+                false,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of());
     }
 
     private static Appraisal appraisal(Session session, String remark) {
@@ -169,6 +175,7 @@ public final class GreyCoupe {
                 dyno(session),
                 changes(session),
                 worth(session),
+                Gates.open(),
                 nextStep("Two more control pulls at base"),
                 List.of(new StageProgress(Stage.HEALTH, StageProgress.Progress.DONE, "eight of eight level")));
     }
@@ -351,7 +358,8 @@ public final class GreyCoupe {
                 Money.of(0, "USD"),
                 List.of(caution),
                 Step.Heat.ANY,
-                Step.Kind.WORK);
+                Step.Kind.WORK,
+                Outfit.NONE);
         Step gate = new Step(
                 "n",
                 "Everything back, start",
@@ -364,20 +372,27 @@ public final class GreyCoupe {
                 Money.of(0, "USD"),
                 List.of(),
                 Step.Heat.ANY,
-                Step.Kind.START_GATE);
+                Step.Kind.START_GATE,
+                Outfit.NONE);
         return new TuneUpFindings(
                 new Sentence("**Not yet.** One of two steps is done; the battery lead is off the car."),
                 List.of(
                         new TuneUpFindings.StepState(off, TuneUpFindings.State.DONE, List.of()),
                         new TuneUpFindings.StepState(gate, TuneUpFindings.State.NOW, List.of())),
-                List.of(new TuneUpFindings.OffCar("battery lead", "a", READ)),
-                List.of(new TuneUpFindings.Block("battery lead: off the car", "a", Optional.of("battery lead"))),
+                List.of(new TuneUpFindings.OffCar(
+                        "battery lead", Optional.of("a"), READ, "", Optional.empty(), Optional.empty())),
+                List.of(new TuneUpFindings.Block(
+                        "battery lead: off the car", Optional.of("a"), Optional.of("battery lead"))),
                 List.of(
                         new TuneUpFindings.PlugFinding(plug(1), Optional.of("old gap over the range")),
                         new TuneUpFindings.PlugFinding(plug(2), Optional.empty())),
                 new TuneUpFindings.Plan(Map.of(), List.of(), 10),
                 List.of(),
-                List.of());
+                List.of(),
+                List.of(),
+                new PartsToBuy(List.of()),
+                new TuneUpFindings.Settings(List.of(), Optional.empty(), List.of()),
+                new Afterwards(List.of(), List.of(), Optional.empty()));
     }
 
     private static List<Setup> setups() {
@@ -539,6 +554,7 @@ public final class GreyCoupe {
                 Optional.empty(),
                 List.of(new ChangeLedger.Residual("base-1", "base", 0.2, 0)),
                 List.of(),
+                List.of(),
                 Map.of());
     }
 
@@ -554,29 +570,7 @@ public final class GreyCoupe {
     }
 
     private static WorthFindings worth(Session session) {
-        return new WorthFindings(
-                new Sentence("**About $180** on the cheap list, then stop and drive."),
-                "USD",
-                Money.of(96, "USD"),
-                Optional.of(Money.of(404, "USD")),
-                List.of(new WorthFindings.Row(
-                        headWork(),
-                        Optional.of(new WorthFindings.Range(0, 4.1, 8.3)),
-                        new WorthFindings.CostPerHp(
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty(),
-                                "not established: the interval holds 0"),
-                        false)),
-                List.of(new WorthFindings.Paid(
-                        session.changes().get(0).what(),
-                        Money.of(20, "USD"),
-                        new WorthFindings.CostPerHp(
-                                OptionalDouble.of(2.5),
-                                OptionalDouble.of(3.2),
-                                OptionalDouble.of(4.5),
-                                "$3 per hp ($2 to $5)"))),
-                List.of());
+        return Moneys.of(session, changes(session), OptionalDouble.of(150));
     }
 
     private static NextStep nextStep(String action) {

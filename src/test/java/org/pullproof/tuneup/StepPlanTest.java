@@ -92,6 +92,7 @@ class StepPlanTest {
             for (Step step : steps) {
                 assertThat(before).containsAll(step.needs());
                 assertThat(off).containsAll(step.putsBack());
+                assertThat(off.stream().filter(step.takesOff()::contains)).isEmpty();
                 before.add(step.id());
                 off.addAll(step.takesOff());
                 off.removeAll(step.putsBack());

@@ -85,14 +85,16 @@ class TuneUpAssessorTest {
     @Test
     void withEverythingBackTheGateItselfIsWhatRemains() {
         TuneUpFindings findings = assess(ticked("a", "b", "c").withBack("cover"));
-        assertEquals(List.of(new Block("start gate: not ticked", "g", Optional.empty())), findings.startBlockedBy());
+        assertEquals(
+                List.of(new Block("start gate: not ticked", Optional.of("g"), Optional.empty())),
+                findings.startBlockedBy());
     }
 
     @Test
     void tickingTheGatePutsNothingBack() {
         TuneUp passed = ticking.tick(ticked("a", "b", "c").withBack("cover"), "g", WHEN);
         assertEquals(
-                List.of(new Block("cover: still off", "b", Optional.of("cover"))),
+                List.of(new Block("cover: still off", Optional.of("b"), Optional.of("cover"))),
                 assess(passed.withoutBack("cover")).startBlockedBy());
     }
 
@@ -179,7 +181,7 @@ class TuneUpAssessorTest {
 
     private static TuneUpFindings assess(TuneUp tuneUp) {
         return new TuneUpAssessor(new StepGraphs(List.of(GRAPH)))
-                .assess(tuneUp, TuneUpSamples.engine("small"), new Figures(UnitSystem.US));
+                .assess(tuneUp, TuneUpSamples.engine("small"), new Figures(UnitSystem.US), Optional.empty());
     }
 
     private static String states(TuneUpFindings findings) {

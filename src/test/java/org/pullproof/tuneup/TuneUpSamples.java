@@ -63,7 +63,8 @@ public final class TuneUpSamples {
                 Money.of(0, "USD"),
                 List.of(),
                 Step.Heat.ANY,
-                kind);
+                kind,
+                Outfit.NONE);
     }
 
     public static TuneUp tick(StepGraph graph, TuneUp tuneUp, String step) {

@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.pullproof.health.FaultFindings;
+import org.pullproof.tuneup.Afterwards;
+import org.pullproof.tuneup.PartsToBuy;
 import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.units.Money;
 
@@ -24,6 +26,10 @@ final class Blank {
             Map.entry(String.class, "USD"),
             Map.entry(FaultFindings.class, FaultFindings.none()),
             Map.entry(TuneUpFindings.Plan.class, new TuneUpFindings.Plan(Map.of(), List.of(), 0)),
+            Map.entry(PartsToBuy.class, new PartsToBuy(List.of())),
+            Map.entry(
+                    TuneUpFindings.Settings.class, new TuneUpFindings.Settings(List.of(), Optional.empty(), List.of())),
+            Map.entry(Afterwards.class, new Afterwards(List.of(), List.of(), Optional.empty())),
             Map.entry(Money.class, Money.of(0, "USD")),
             Map.entry(boolean.class, false),
             Map.entry(int.class, 0),

@@ -136,6 +136,7 @@ public final class DynoFixture {
                 dyno,
                 changes,
                 plain.worth(),
+                plain.day(),
                 plain.next(),
                 plain.stages());
     }

@@ -25,6 +25,7 @@ import org.pullproof.advice.Stage;
 import org.pullproof.app.ImmediateRunner;
 import org.pullproof.app.OpenSession;
 import org.pullproof.app.Toolbox;
+import org.pullproof.car.Fact;
 import org.pullproof.session.Session;
 import org.pullproof.ui.parts.Fonts;
 import org.pullproof.ui.shell.Look;
@@ -71,7 +72,13 @@ class MeasuringSheetsTest {
         Path first = pull("base1.csv", 1.0);
         Path second = pull("base2.csv", 1.004);
         MeasuringSheets sheets = new MeasuringSheets(
-                tools, SheetFixture.cautions(), () -> List.of(first, second), (car, test) -> {}, SheetFixture.CLOCK);
+                tools,
+                SheetFixture.cautions(),
+                () -> List.of(first, second),
+                (car, test) -> {},
+                (car, picture) -> {},
+                new ImmediateRunner(),
+                SheetFixture.CLOCK);
         model.stageProperty().set(Stage.HEALTH);
         List<Sheet> all = sheets.of(model);
         scene = new Scene(new MainView(model, all, UiFixture.shellActs()), 1280, 800);
@@ -180,6 +187,25 @@ class MeasuringSheetsTest {
 
         assertThat(robot.lookup("#air-pressure").queryTextInputControl().getText())
                 .isEqualTo("98.6kPa");
+    }
+
+    @Test
+    void theOwnersAnswersAndANumberBehindTheAnswerAreTypedByKeysAndUndone(FxRobot robot) throws Exception {
+        robot.interact(() -> model.stageProperty().set(Stage.WORTH_IT));
+        focus(robot, "#asked-worth-sound");
+        robot.write("7800").type(KeyCode.ENTER);
+        focus(robot, "#asked-value-per-hp");
+        robot.write("45").type(KeyCode.ENTER);
+        focus(robot, "#judgement-search");
+        robot.write("lash set");
+        focus(robot, "#judgement-work-lash-p50");
+        robot.type(KeyCode.END).type(KeyCode.BACK_SPACE, 2).write("30").type(KeyCode.ENTER);
+
+        assertThat(onDisk().car().told(Fact.WORTH_SOUND)).contains("7800USD");
+        assertThat(onDisk().car().told(Fact.VALUE_PER_HP)).contains("45USD");
+        assertThat(onDisk().judgement().of("money.work.lash.p50")).contains(30.0);
+        robot.interact(model::undo);
+        assertThat(onDisk().judgement().of("money.work.lash.p50")).isEmpty();
     }
 
     @Test

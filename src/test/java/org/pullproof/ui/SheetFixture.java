@@ -88,6 +88,7 @@ public final class SheetFixture {
                 plain.dyno(),
                 plain.changes(),
                 plain.worth(),
+                plain.day(),
                 plain.next(),
                 plain.stages());
     }

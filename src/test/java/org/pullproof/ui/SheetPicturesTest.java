@@ -2,18 +2,23 @@ package org.pullproof.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.pullproof.HeadlessFx;
 import org.pullproof.app.OpenSession;
+import org.pullproof.app.Toolbox;
 import org.pullproof.health.TestKind;
 import org.pullproof.session.Edit;
+import org.pullproof.testing.Tools;
 import org.pullproof.ui.changes.ChangesPictures;
 import org.pullproof.ui.dynoday.DynoPictures;
 import org.pullproof.ui.health.HealthPictures;
@@ -21,6 +26,7 @@ import org.pullproof.ui.parts.Fonts;
 import org.pullproof.ui.shell.MainView;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
+import org.pullproof.ui.tuneup.TuneUpPictures;
 import org.pullproof.ui.worth.WorthPictures;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -167,6 +173,16 @@ class SheetPicturesTest {
     void worthIt(double width, double height, boolean night) {
         SessionViewModel model = SheetFixture.model(WorthFixture.open(), WorthFixture::appraise);
         picture("worth", model, WorthPictures.sheet(model), width, height, night);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1280, 800, false", "1280, 800, true", "1280, 720, false", "1920, 1080, false", "1920, 1080, true"})
+    void tuneUp(double width, double height, boolean night, @TempDir Path folder) throws IOException {
+        Toolbox tools = Tools.with(folder.resolve("config"));
+        SessionViewModel model = SheetFixture.model(
+                TuneUpPictures.halfDone(tools, folder),
+                (now, figures) -> tools.appraise().of(now, figures));
+        picture("tuneup", model, Snapshots.onFx(() -> TuneUpPictures.sheet(model, tools)), width, height, night);
     }
 
     private void picture(String name, SessionViewModel model, Sheet sheet, double width, double height, boolean night) {

@@ -30,6 +30,7 @@ import org.pullproof.health.HealthFindings;
 import org.pullproof.session.Edit;
 import org.pullproof.session.History;
 import org.pullproof.session.Session;
+import org.pullproof.testing.Gates;
 import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.ui.shell.ShellActs;
 import org.pullproof.units.Figures;
@@ -86,7 +87,8 @@ public final class UiFixture {
                 Blank.of(TuneUpFindings.class, new Sentence("Not begun.")),
                 Blank.of(DynoFindings.class, new Sentence("**No pull yet.**")),
                 Blank.of(ChangeLedger.class, new Sentence("No change yet.")),
-                Blank.of(WorthFindings.class, new Sentence("Too early.")),
+                new WorthFindings("USD", Money.of(0, "USD"), List.of(), List.of(), true, new Unweighed()),
+                Gates.open(),
                 new NextStep(
                         "Balance, cylinder by cylinder",
                         "It needs the engine running and nothing removed. It finds the one weak cylinder of eight.",

@@ -20,19 +20,14 @@ import org.pullproof.changes.Change;
 import org.pullproof.changes.ChangeLedger;
 import org.pullproof.changes.JudgedChange;
 import org.pullproof.changes.Settling;
-import org.pullproof.engine.Ignition;
 import org.pullproof.health.FaultFindings;
 import org.pullproof.health.HealthFindings;
 import org.pullproof.health.HealthFindings.Verdict;
+import org.pullproof.testing.Moneys;
 import org.pullproof.tuneup.TuneUpSamples;
-import org.pullproof.units.Figures;
 import org.pullproof.units.Money;
 import org.pullproof.units.Sentence;
-import org.pullproof.units.UnitSystem;
-import org.pullproof.worth.DefaultOption.Expected;
-import org.pullproof.worth.Option.Gain;
 import org.pullproof.worth.WorthFindings.CostPerHp;
-import org.pullproof.worth.WorthFindings.Row;
 
 class WorthAssessorTest {
     /** One mechanical horsepower: 550 ft·lbf/s, 0.745 699 87 kW (NIST SP 811, appendix B.8). */
@@ -75,100 +70,12 @@ class WorthAssessorTest {
                 .isEmpty();
     }
 
-    /** By hand: 2 % (1 to 4 %) of 200 hp is 4 hp (2 to 8); 60, 80, 120 dollars give 60/8 = 7.5, 80/4 = 20, 120/2 = 60. */
     @Test
-    void anOptionsExpectedPriceComesFromItsGainAndThePresentPower() {
-        Row row = row(option("duct", 60, 80, 120, Optional.of(new Gain(1, 2, 4))));
-        assertThat(row.gainHp().orElseThrow().likely()).isCloseTo(4, within(1e-4));
-        assertThat(row.costPerHp().low().orElseThrow()).isCloseTo(7.5, within(1e-4));
-        assertThat(row.costPerHp().likely().orElseThrow()).isCloseTo(20, within(1e-4));
-        assertThat(row.costPerHp().high().orElseThrow()).isCloseTo(60, within(1e-4));
-    }
-
-    @Test
-    void anOptionWithoutAGainHasNoPrice() {
-        assertThat(row(option("polish", 60, 80, 120, Optional.empty()))
-                        .costPerHp()
-                        .words())
-                .isEqualTo("not established: no gain is expected of it");
-    }
-
-    @Test
-    void withoutPresentPowerNoPriceIsEstablished() {
-        MoneyBook book = new MoneyBook(List.of(), List.of(option("duct", 60, 80, 120, Optional.of(new Gain(1, 2, 4)))));
-        WorthFindings findings = assessor()
-                .assess(
-                        book,
-                        car(Map.of()),
-                        List.of(),
-                        health(),
-                        ledger(List.of()),
-                        OptionalDouble.empty(),
-                        TuneUpSamples.engine("any"),
-                        US);
-        assertThat(findings.options().get(0).costPerHp().words()).isEqualTo("not established: power unknown");
-    }
-
-    @Test
-    void whatIsSpentIsSetApartAndTheBudgetLosesOnlyWhatTheSessionSpent() {
+    void whatIsSpentIsSetApart() {
         MoneyBook book = new MoneyBook(List.of(new Spending("plugs", Money.parse("38USD"), DAY)), List.of());
         Car car = car(Map.of(Fact.SPENT, "1400USD", Fact.BUDGET, "500USD"));
         WorthFindings findings = assess(book, car, judged(Optional.of(Money.parse("62USD")), 2, 3, 4, Call.GAIN));
         assertThat(findings.spent().value()).isEqualTo(1400 + 38 + 62);
-        assertThat(findings.budgetLeft().orElseThrow().value()).isEqualTo(500 - 38 - 62);
-        assertThat(findings.answer().plain()).contains("The $1,500 already spent does not count.");
-    }
-
-    @Test
-    void anOptionDearerThanTheBudgetLeftEvenAtItsLowCostIsMarked() {
-        MoneyBook book = new MoneyBook(
-                List.of(),
-                List.of(
-                        option("cheap", 100, 600, 900, Optional.empty()),
-                        option("dear", 501, 600, 900, Optional.empty())));
-        WorthFindings findings = assess(book, car(Map.of(Fact.BUDGET, "500USD")));
-        assertThat(findings.options())
-                .extracting(row -> row.option().name() + " " + row.overBudget())
-                .contains("cheap false", "dear true");
-    }
-
-    @Test
-    void withNoPriceShownTheAnswerSaysSo() {
-        assertThat(assess(MoneyBook.empty(), car(Map.of())).answer().plain())
-                .startsWith("No adjustment has shown its price yet")
-                .contains("chances are not weighed");
-    }
-
-    @Test
-    void theAnswerNamesWhatWasPaidForAtTheBestPriceBesideWhatWasFree() {
-        WorthFindings findings = assess(
-                MoneyBook.empty(),
-                car(Map.of()),
-                judged(Optional.of(Money.parse("0USD")), 4, 5, 6, Call.GAIN),
-                judged(Optional.of(Money.parse("90USD")), 2, 3, 4.5, Call.GAIN));
-        assertThat(findings.answer().plain())
-                .startsWith("The power paid for at the best price so far is base → jets: $30 per hp ($20 to $45).");
-    }
-
-    @Test
-    void anEnteredOptionTakesThePlaceOfTheDefaultOfItsName() {
-        MoneyBook book = new MoneyBook(List.of(), List.of(option("Coils", 1, 2, 3, Optional.empty())));
-        assertThat(assess(book, car(Map.of())).options())
-                .extracting(row -> row.option().name() + " " + row.option().judgement())
-                .containsExactly("Coils false");
-    }
-
-    @Test
-    void aDefaultThatIsPaidAlreadyIsNotOfferedAgain() {
-        MoneyBook book = new MoneyBook(List.of(new Spending("coils", Money.parse("80USD"), DAY)), List.of());
-        assertThat(assess(book, car(Map.of())).options()).isEmpty();
-    }
-
-    @Test
-    void defaultsOfOtherEnginesAreNotOffered() {
-        assertThat(assess(MoneyBook.empty(), car(Map.of())).options())
-                .extracting(row -> row.option().name())
-                .containsExactly("coils");
     }
 
     @Test
@@ -176,54 +83,18 @@ class WorthAssessorTest {
         MoneyBook book = new MoneyBook(List.of(new Spending("tyres", Money.parse("350USD"), DAY)), List.of());
         WorthFindings findings = assess(book, car(Map.of(Fact.BUDGET, "500EUR")));
         assertThat(findings.spent().value()).isZero();
-        assertThat(findings.options()).isEmpty();
         assertThat(findings.remarks()).anyMatch(remark -> remark.startsWith("tyres: $350 is not counted"));
+        assertThat(findings.remarks()).anyMatch(remark -> remark.contains("counted as so many EUR each"));
     }
 
-    /** Standard normal table: 5 % lie beyond 1.645 standard deviations, so 2 ± 1.645 · 1 is 0.355 to 3.645. */
     @Test
-    void aNormalGainSpansItsNinetyPercent() {
-        Gain gain = new Expected.Normal(2, 1).gain(4);
-        assertThat(gain.lowPercent()).isCloseTo(0.355, within(5e-4));
-        assertThat(gain.highPercent()).isCloseTo(3.645, within(5e-4));
-    }
-
-    /** Trade of the job: one cylinder of four gives back 16 %, one of eight 8 %; common practice, no source. */
-    @ParameterizedTest
-    @CsvSource({"4, 16", "8, 8"})
-    void aCylinderGivenBackIsWorthLessOfAnEngineWithMore(int cylinders, double percent) {
-        assertThat(new Expected.CylinderBack(16).gain(cylinders).likelyPercent())
-                .isEqualTo(percent);
-    }
-
-    private static final Figures US = new Figures(UnitSystem.US);
-
-    private static WorthAssessor assessor() {
-        return new WorthAssessor(List.of(own("coils", Ignition.COIL_ON_PLUG), own("rotor", Ignition.DISTRIBUTOR)));
-    }
-
-    private static DefaultOption own(String name, Ignition ignition) {
-        return new DefaultOption(
-                name,
-                Money.of(40, "USD"),
-                Money.of(75, "USD"),
-                Money.of(180, "USD"),
-                1,
-                new Expected.Normal(1, 1),
-                Set.of(ignition),
-                Set.of(),
-                false);
-    }
-
-    private static Row row(Option option) {
-        return assess(new MoneyBook(List.of(), List.of(option)), car(Map.of())).options().stream()
-                .filter(row -> row.option().equals(option))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static Option option(String name, double low, double likely, double high, Optional<Gain> gain) {
-        return new Option(name, Money.of(low, "USD"), Money.of(likely, "USD"), Money.of(high, "USD"), 2, gain, false);
+    void withNothingReadAndNothingToldItIsTooEarly() {
+        assertThat(assess(MoneyBook.empty(), car(Map.of()), OptionalDouble.empty())
+                        .tooEarly())
+                .isTrue();
+        assertThat(assess(MoneyBook.empty(), car(Map.of(Fact.PRICE, "900USD")), OptionalDouble.empty())
+                        .tooEarly())
+                .isFalse();
     }
 
     private static CostPerHp paid(double dollars, double lowHp, double hp, double highHp, Call call) {
@@ -264,20 +135,25 @@ class WorthAssessorTest {
     }
 
     private static WorthFindings assess(MoneyBook book, Car car, JudgedChange... judged) {
+        return assess(book, car, OptionalDouble.of(PRESENT_KW), judged);
+    }
+
+    private static WorthFindings assess(MoneyBook book, Car car, OptionalDouble presentKw, JudgedChange... judged) {
         List<Spending> costs = List.of(judged).stream()
                 .flatMap(each -> each.change().flatMap(Change::cost).stream())
                 .map(cost -> new Spending("change", cost, DAY))
                 .toList();
-        return assessor()
+        return Moneys.assessor()
                 .assess(
                         book,
                         car,
                         costs,
                         health(),
+                        Set.of(),
                         ledger(List.of(judged)),
-                        OptionalDouble.of(PRESENT_KW),
-                        TuneUpSamples.engine("any"),
-                        US);
+                        List.of(),
+                        presentKw,
+                        TuneUpSamples.engine("any"));
     }
 
     private static HealthFindings health() {
@@ -304,6 +180,7 @@ class WorthAssessorTest {
                 judged,
                 List.of(),
                 Optional.empty(),
+                List.of(),
                 List.of(),
                 List.of(),
                 Map.of());

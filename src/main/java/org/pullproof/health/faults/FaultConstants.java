@@ -292,6 +292,7 @@ public record FaultConstants(
      * @param dropShares classes of a drop over T
      * @param positive P(positive | fault) of tests without physics here, by test; {@code else} for all other faults
      * @param borescope P(burnt edge, bore mark, clean | fault); {@code else} for all other faults
+     * @param wholeEngine tests of the whole engine, by test
      * @param lowRunning running compression below this percent of the highest is low
      * @param acts money by act
      * @param cures faults by act
@@ -305,9 +306,26 @@ public record FaultConstants(
             List<Double> dropShares,
             Map<String, Map<String, Double>> positive,
             Map<String, List<Double>> borescope,
+            Map<String, WholeEngineTest> wholeEngine,
             double lowRunning,
             Map<String, Double> acts,
             Map<String, List<Fault>> cures,
             double left,
             double worthwhile) {}
+
+    /**
+     * A test of the whole engine that speaks of one fault.
+     *
+     * @param fault its key
+     * @param results what may be found
+     * @param with P(result | fault), sums 1
+     * @param without P(result | no such fault), sums 1
+     */
+    public record WholeEngineTest(String fault, List<String> results, List<Double> with, List<Double> without) {
+        public WholeEngineTest {
+            results = List.copyOf(results);
+            with = List.copyOf(with);
+            without = List.copyOf(without);
+        }
+    }
 }

@@ -83,6 +83,11 @@ public final class FaultPosterior {
         return new FaultSets(joint, readings.cylinders().size()).likeliest(this, share, most);
     }
 
+    /** Tests of the whole engine that speak of what no reading of a cylinder does, by test. */
+    public Map<String, FaultConstants.WholeEngineTest> wholeEngineTests() {
+        return constants.furtherTests().wholeEngine();
+    }
+
     CylinderAlone alone(int cylinder) {
         return alone.get(cylinder - 1);
     }

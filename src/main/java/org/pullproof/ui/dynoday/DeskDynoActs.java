@@ -1,15 +1,19 @@
 package org.pullproof.ui.dynoday;
 
-import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.pullproof.app.AddPulls;
 import org.pullproof.app.ExcludePull;
+import org.pullproof.app.ForeignFiles;
+import org.pullproof.app.ForeignTable;
+import org.pullproof.app.OpenSession;
 import org.pullproof.app.RecordAir;
 import org.pullproof.app.SetFacts;
+import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.dyno.Pull;
+import org.pullproof.files.BadFileException;
 import org.pullproof.session.Problem;
 import org.pullproof.ui.shell.Act;
 import org.pullproof.weather.AirReading;
@@ -18,12 +22,15 @@ import org.pullproof.weather.AirReading;
 public final class DeskDynoActs implements DynoActs {
     private final RecordAir recordAir;
     private final AddPulls addPulls;
+    private final ForeignFiles foreign;
     private final ExcludePull excludePull;
     private final SetFacts setFacts;
 
-    public DeskDynoActs(RecordAir recordAir, AddPulls addPulls, ExcludePull excludePull, SetFacts setFacts) {
+    public DeskDynoActs(
+            RecordAir recordAir, AddPulls addPulls, ForeignFiles foreign, ExcludePull excludePull, SetFacts setFacts) {
         this.recordAir = recordAir;
         this.addPulls = addPulls;
+        this.foreign = foreign;
         this.excludePull = excludePull;
         this.setFacts = setFacts;
     }
@@ -34,12 +41,46 @@ public final class DeskDynoActs implements DynoActs {
     }
 
     @Override
-    public Act addPulls(List<Path> files, String setup, Consumer<List<Problem>> left) {
+    public Act addPulls(Taking taking, Heard heard) {
         return open -> {
-            AddPulls.Outcome outcome = addPulls.add(open, AddPulls.Wanted.of(files, Optional.of(setup)));
-            left.accept(outcome.problems());
+            Optional<ForeignTable> told = taking.columns().isEmpty() ? Optional.empty() : foreign.first(taking.files());
+            AddPulls.Outcome outcome = added(open, taking, heard);
+            List<Problem> problems = new ArrayList<>(outcome.problems());
+            told.ifPresent(table -> problems.addAll(remembered(table, taking.columns())));
+            heard.left(problems);
             return outcome.open();
         };
+    }
+
+    /** What was told of a table; that it could not be remembered stops nothing and is said. */
+    private List<Problem> remembered(ForeignTable table, List<ColumnChoice> columns) {
+        try {
+            foreign.remember(table.look(), columns);
+            return List.of();
+        } catch (BadFileException unwritable) {
+            return unwritable.problems();
+        }
+    }
+
+    /** By their headers, else by what was told of such tables before; what then still cannot be read is asked for. */
+    private AddPulls.Outcome added(OpenSession open, Taking taking, Heard heard) throws BadFileException {
+        try {
+            return addPulls.add(open, wanted(taking, taking.columns()), heard);
+        } catch (BadFileException unread) {
+            Optional<ForeignTable> table =
+                    taking.columns().isEmpty() ? foreign.first(taking.files()) : Optional.empty();
+            Optional<List<ColumnChoice>> known = table.map(ForeignTable::look).flatMap(foreign::known);
+            if (known.isPresent()) {
+                return addPulls.add(open, wanted(taking, known.get()), heard);
+            }
+            table.ifPresent(heard::foreign);
+            throw unread;
+        }
+    }
+
+    private static AddPulls.Wanted wanted(Taking taking, List<ColumnChoice> columns) {
+        return new AddPulls.Wanted(
+                taking.files(), Optional.of(taking.setup()), Optional.empty(), Map.of(), columns, Optional.empty());
     }
 
     @Override

@@ -22,6 +22,7 @@ final class DropPanel extends VBox {
     private static final int MOST_LEFT = 3;
 
     private final DynoDayViewModel model;
+    private final WatchViewModel watch;
     private final PullFileChooser chooser;
     private final ComboBox<String> setup = new ComboBox<>();
     private final Label problem = Labels.wrapped("", "refusal");
@@ -31,8 +32,9 @@ final class DropPanel extends VBox {
             "second");
     private final VBox explained = new VBox(Labels.whole("Drop pull files here", "title"), what);
 
-    DropPanel(DynoDayViewModel model, PullFileChooser chooser) {
+    DropPanel(DynoDayViewModel model, WatchViewModel watch, PullFileChooser chooser) {
         this.model = model;
+        this.watch = watch;
         this.chooser = chooser;
         getStyleClass().add("drop-panel");
         setup.setId("pull-setup");
@@ -45,6 +47,8 @@ final class DropPanel extends VBox {
                 .addListener((ObservableValue<? extends String> of, String before, String text) ->
                         model.setupProperty().set(text));
         model.problemProperty().addListener((of, before, after) -> show());
+        watch.folderProperty().addListener((of, before, after) -> show());
+        model.takingIn().progressProperty().addListener((of, before, after) -> show());
         setOnDragOver(this::over);
         setOnDragDropped(this::dropped);
         show();
@@ -56,6 +60,40 @@ final class DropPanel extends VBox {
         VBox named = new VBox(Labels.whole("Made on setup, known or new", "caption"), setup);
         HBox line = new HBox(8, named, choose);
         line.setAlignment(javafx.geometry.Pos.BOTTOM_LEFT);
+        return line;
+    }
+
+    private Node watching() {
+        Button button = watch.folderProperty()
+                .get()
+                .map(folder -> Actions.plain("Stop watching", "Ctrl Shift I"))
+                .orElseGet(() -> Actions.plain("Watch a folder", "Ctrl Shift I"));
+        button.setId("watch-folder");
+        button.setOnAction(pressed -> watchOrStop());
+        HBox line = new HBox(8, button);
+        line.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        watch.folderProperty()
+                .get()
+                .ifPresent(folder -> line.getChildren()
+                        .add(Labels.wrapped("new files in " + folder.getFileName() + " become pulls", "caption")));
+        return line;
+    }
+
+    /** Asks for a folder to watch, or watches no longer. */
+    void watchOrStop() {
+        if (watch.folderProperty().get().isPresent()) {
+            watch.stop();
+        } else {
+            chooser.folder().ifPresent(watch::watch);
+        }
+    }
+
+    private Node going(String far) {
+        Button stop = Actions.plain("Stop, take none", "");
+        stop.setId("stop-taking-in");
+        stop.setOnAction(pressed -> model.takingIn().stop());
+        HBox line = new HBox(8, Labels.whole(far, "caption"), stop);
+        line.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         return line;
     }
 
@@ -98,6 +136,11 @@ final class DropPanel extends VBox {
             getChildren().setAll(explained, choice());
         } else {
             getChildren().setAll(choice());
+        }
+        getChildren().add(watching());
+        String far = model.takingIn().progressProperty().get();
+        if (!far.isEmpty()) {
+            getChildren().add(going(far));
         }
         String why = model.problemProperty().get();
         if (!why.isEmpty()) {

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.Executor;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.pullproof.advice.Appraisal;
@@ -17,7 +17,6 @@ import org.pullproof.drawing.PowerChart;
 import org.pullproof.dyno.PullFindings;
 import org.pullproof.dyno.StatedFinding;
 import org.pullproof.engine.Setup;
-import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
 import org.pullproof.ui.parts.CopiedRow;
 import org.pullproof.ui.shell.SessionViewModel;
@@ -31,12 +30,8 @@ public final class DynoDayViewModel {
     private final SessionViewModel model;
     private final DynoActs acts;
     private final AirViewModel air;
-    private final StringProperty setup = new SimpleStringProperty("");
+    private final TakeInViewModel takeIn;
     private final StringProperty chosen = new SimpleStringProperty("");
-    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
-
-    /** Written by the act away from the screen, read when its outcome is shown. */
-    private volatile List<Problem> left = List.of();
 
     /**
      * One pull of the list.
@@ -54,10 +49,14 @@ public final class DynoDayViewModel {
         }
     }
 
-    public DynoDayViewModel(SessionViewModel model, DynoActs acts, AirViewModel air) {
+    /**
+     * @param screen runs what touches the screen, when it is told away from it
+     */
+    public DynoDayViewModel(SessionViewModel model, DynoActs acts, AirViewModel air, Executor screen) {
         this.model = model;
         this.acts = acts;
         this.air = air;
+        this.takeIn = new TakeInViewModel(model, acts, screen);
         followPresent(model.session());
         model.appraisalProperty().addListener((of, before, after) -> {
             if (!before.session().presentSetup().equals(after.session().presentSetup())) {
@@ -68,7 +67,7 @@ public final class DynoDayViewModel {
 
     /** Pulls are most likely made on what the engine is set to now. */
     private void followPresent(Session session) {
-        setup.set(session.present().name());
+        takeIn.setupProperty().set(session.present().name());
         chosen.set(session.presentSetup());
     }
 
@@ -87,7 +86,7 @@ public final class DynoDayViewModel {
 
     /** Name of the setup that files are taken in for. */
     public StringProperty setupProperty() {
-        return setup;
+        return takeIn.setupProperty();
     }
 
     /** Id of the setup drawn in blue. */
@@ -97,7 +96,7 @@ public final class DynoDayViewModel {
 
     /** Why files could not be taken in, or empty. */
     public ReadOnlyStringProperty problemProperty() {
-        return problem.getReadOnlyProperty();
+        return takeIn.problemProperty();
     }
 
     public List<String> setupNames() {
@@ -179,21 +178,17 @@ public final class DynoDayViewModel {
 
     /** Takes in files dropped on the sheet or chosen; why not stands at {@link #problemProperty()}. */
     public void takeIn(List<Path> files) {
-        if (files.isEmpty()) {
-            return;
-        }
-        if (setup.get().isBlank()) {
-            problem.set("Say first which setup these pulls were made on.");
-            return;
-        }
-        problem.set("");
-        left = List.of();
-        model.act(acts.addPulls(List.copyOf(files), setup.get().strip(), told -> left = told), problem::set);
+        takeIn.take(files);
     }
 
     /** What was left out of the files taken in last, one sentence each. */
     public List<String> leftOut() {
-        return left.stream().map(Problem::toString).toList();
+        return takeIn.leftOut();
+    }
+
+    /** Taking in pull files. */
+    public TakeInViewModel takingIn() {
+        return takeIn;
     }
 
     /**

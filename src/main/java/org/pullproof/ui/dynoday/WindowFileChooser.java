@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
 
@@ -15,6 +16,13 @@ public final class WindowFileChooser implements PullFileChooser {
 
     public WindowFileChooser(Supplier<Window> owner) {
         this.owner = owner;
+    }
+
+    @Override
+    public Optional<Path> folder() {
+        DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle("Folder that pull files come into");
+        return Optional.ofNullable(chooser.showDialog(owner.get())).map(File::toPath);
     }
 
     @Override

@@ -25,6 +25,11 @@ public final class FactField extends CheckedField<String> {
     }
 
     private static String read(Fact fact, String typed, Figures figures) {
+        if (fact.kind() == Fact.Kind.BAND && typed.contains(";")) {
+            // behind the semicolon stands why the band is changed
+            read(fact, typed.substring(0, typed.indexOf(';')), figures);
+            return typed;
+        }
         String text = fact.kind() == Fact.Kind.LENGTH ? withUnit(fact, typed, figures) : typed;
         return Car.named("this car").with(fact, text).told(fact).orElseThrow();
     }

@@ -145,7 +145,7 @@ public final class MainView extends StackPane {
             case TUNE_UP -> appraisal.tuneUp().answer();
             case DYNO_DAY -> appraisal.dyno().answer();
             case CHANGES -> appraisal.changes().answer();
-            case WORTH_IT -> appraisal.worth().answer();
+            case WORTH_IT -> new Sentence("");
         };
     }
 

@@ -7,7 +7,9 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
@@ -52,6 +54,7 @@ public final class SessionViewModel {
     private final ReadOnlyStringWrapper saved = new ReadOnlyStringWrapper("");
 
     private final ChangeListener<UnitSystem> unitsChanged = (of, before, after) -> appraise();
+    private final List<Runnable> closing = new ArrayList<>();
     private final Deque<Asked> waiting = new ArrayDeque<>();
     private boolean acting;
     private long question;
@@ -81,6 +84,12 @@ public final class SessionViewModel {
     /** Lets go of what lives longer than this session. */
     public void close() {
         look.unitsProperty().removeListener(unitsChanged);
+        closing.forEach(Runnable::run);
+    }
+
+    /** What is let go of with this session. */
+    public void onClose(Runnable act) {
+        closing.add(act);
     }
 
     /** Does something to the session; if it cannot be done, {@link #problemProperty()} says why. */

@@ -22,7 +22,14 @@ final class GateBox extends VBox {
 
     GateBox(TuneUpViewModel model) {
         this.model = model;
-        getStyleClass().add("box");
+        getStyleClass().add("framed");
+        setFocusTraversable(true);
+        setAccessibleText("Start gate");
+    }
+
+    /** Where the key G comes to: the first thing that may stay off, else the gate itself. */
+    Node first() {
+        return lookup(".link") == null ? this : lookup(".link");
     }
 
     void show() {
@@ -63,7 +70,8 @@ final class GateBox extends VBox {
         Label what = Labels.wrapped(block.what());
         HBox.setHgrow(what, Priority.ALWAYS);
         what.setMaxWidth(Double.MAX_VALUE);
-        HBox line = new HBox(8, what, Labels.whole("step " + block.step(), "caption"));
+        HBox line = new HBox(8, what);
+        block.step().ifPresent(step -> line.getChildren().add(Labels.whole("step " + step, "caption")));
         line.setAlignment(Pos.CENTER_LEFT);
         VBox row = new VBox(line);
         row.getStyleClass().add("row");

@@ -6,11 +6,16 @@ import java.util.Optional;
 import java.util.function.Function;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import org.pullproof.health.TestKind;
+import org.pullproof.health.Words;
 import org.pullproof.tuneup.PlugRecord;
 import org.pullproof.tuneup.TuneUpFindings.PlugFinding;
+import org.pullproof.ui.parts.CheckedField;
 import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.QuantityField;
 import org.pullproof.units.Quantity;
@@ -18,8 +23,9 @@ import org.pullproof.units.Shown;
 
 /** Every plug in a row: gap as found, gap as set, torque, and what is remarkable. */
 final class PlugRows extends VBox {
-    private static final double FIELD = 84;
-    private static final double REMARK = 92;
+    private static final double FIELD = 74;
+    private static final double HEAT = 44;
+    private static final double LOOK = 108;
 
     private final TuneUpViewModel model;
     private final GridPane grid = new GridPane();
@@ -31,8 +37,13 @@ final class PlugRows extends VBox {
         this.model = model;
         grid.setHgap(8);
         grid.setVgap(3);
-        range.setMaxWidth(FIELD * 3 + REMARK + 44);
+        range.setMaxWidth(FIELD * 3 + HEAT + LOOK);
         getChildren().setAll(Labels.section("Plugs", ""), grid, range);
+    }
+
+    /** The field the key P comes to. */
+    Node first() {
+        return rows.get(0).found.field();
     }
 
     void show() {
@@ -49,11 +60,19 @@ final class PlugRows extends VBox {
     private void build(int cylinders) {
         rows.clear();
         grid.getChildren().clear();
-        grid.addRow(0, caption(""), caption("gap as found"), caption("gap as set"), caption("torque"), caption(""));
+        grid.addRow(
+                0,
+                caption(""),
+                caption("gap found"),
+                caption("gap set"),
+                caption("torque"),
+                caption("heat"),
+                caption("look as found"));
         for (int cylinder = 1; cylinder <= cylinders; cylinder++) {
             Row row = new Row(cylinder);
             rows.add(row);
-            grid.addRow(cylinder, row.nodes());
+            grid.addRow(2 * cylinder - 1, row.nodes());
+            grid.add(row.remark, 1, 2 * cylinder, 5, 1);
         }
     }
 
@@ -67,14 +86,26 @@ final class PlugRows extends VBox {
         private final QuantityField found;
         private final QuantityField set;
         private final QuantityField torque;
+        private final CheckedField<String> heat;
+        private final ComboBox<String> look = new ComboBox<>();
         private final Label remark = Labels.wrapped("", "caption", "red");
+        private boolean showing;
 
         Row(int cylinder) {
             this.cylinder = cylinder;
             this.found = field("gap as found", Shown.GAP);
             this.set = field("gap as set", Shown.GAP);
             this.torque = field("torque", Shown.TORQUE);
-            remark.setPrefWidth(REMARK);
+            this.heat = new CheckedField<>("Plug " + cylinder + ", heat range as marked", text -> text);
+            heat.setPrefWidth(HEAT);
+            heat.setMaxWidth(HEAT);
+            heat.onTaken(taken -> keep(heat));
+            heat.onForgotten(() -> keep(heat));
+            look.setAccessibleText("Plug " + cylinder + ", look as found");
+            look.getItems().setAll(Words.of(TestKind.PLUG));
+            look.setPrefWidth(LOOK);
+            look.setMaxWidth(LOOK);
+            look.valueProperty().addListener((chosen, before, word) -> chosen(word));
         }
 
         private QuantityField field(String what, Shown use) {
@@ -87,15 +118,36 @@ final class PlugRows extends VBox {
             return field;
         }
 
-        private void keep(QuantityField typed) {
-            model.record(new PlugRecord(cylinder, found.value(), set.value(), torque.value()), typed::refuse);
+        private void chosen(@Nullable String word) {
+            if (word != null && !showing) {
+                model.recordLook(cylinder, word);
+            }
+        }
+
+        private void keep(CheckedField<?> typed) {
+            model.record(
+                    new PlugRecord(
+                            cylinder,
+                            found.value(),
+                            set.value(),
+                            torque.value(),
+                            heat.value().orElse("")),
+                    typed::refuse);
         }
 
         void show(PlugFinding plug) {
             show(found, plug.plug(), PlugRecord::oldGap);
             show(set, plug.plug(), PlugRecord::newGap);
             show(torque, plug.plug(), PlugRecord::torque);
+            if (!heat.isChanged() && !heat.isRefused()) {
+                heat.show(plug.plug().heatRange());
+            }
+            showing = true;
+            look.setValue(model.look(cylinder).orElse(null));
+            showing = false;
             remark.setText(plug.remark().orElse(""));
+            remark.setVisible(plug.remark().isPresent());
+            remark.setManaged(plug.remark().isPresent());
         }
 
         private static void show(QuantityField field, PlugRecord plug, Function<PlugRecord, Optional<Quantity>> known) {
@@ -107,7 +159,7 @@ final class PlugRows extends VBox {
         Node[] nodes() {
             Label number = Labels.whole(String.valueOf(cylinder), "strong");
             GridPane.setValignment(number, VPos.CENTER);
-            return new Node[] {number, found, set, torque, remark};
+            return new Node[] {number, found, set, torque, heat, look};
         }
     }
 }

@@ -1,7 +1,9 @@
 package org.pullproof.ui.tuneup;
 
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -16,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 import org.pullproof.tuneup.Step;
 import org.pullproof.tuneup.TuneUpFindings.State;
 import org.pullproof.tuneup.TuneUpFindings.StepState;
+import org.pullproof.ui.parts.Actions;
 import org.pullproof.ui.parts.Cautions;
 import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.Mark;
@@ -24,21 +27,28 @@ import org.pullproof.ui.parts.Mark;
 final class StepList extends VBox {
     private static final double WIDEST_TITLE = 260;
 
+    /** Done steps that stay in sight above the present one. */
+    private static final int SEEN_BEFORE = 1;
+
     private final TuneUpViewModel model;
     private final ListView<StepState> list = new ListView<>();
     private final Cautions cautions = new Cautions();
     private final Label of = Labels.wrapped("", "caption");
+    private final Label help = Labels.wrapped("", "caption");
     private final ComboBox<String> plan = new ComboBox<>();
     private final Label time = Labels.wrapped("", "caption");
     private final Label because = Labels.wrapped("", "caption");
+    private final VBox act = new VBox(2);
+    private final Button edit = Actions.plain("edit this step for this car", "");
+    private final StepForm form;
     private boolean showing;
 
-    StepList(TuneUpViewModel model) {
+    StepList(TuneUpViewModel model, Runnable printCard) {
         super(6);
         this.model = model;
         list.setAccessibleText("Steps in order");
         list.setCellFactory(view -> new Line());
-        list.setMinHeight(120);
+        list.setMinHeight(176);
         list.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         list.setOnMouseClicked(click -> {
             if (click.getButton() == MouseButton.PRIMARY && click.getClickCount() == 2) {
@@ -53,12 +63,30 @@ final class StepList extends VBox {
         HBox head = new HBox(
                 8, Labels.whole("Steps in order", "section"), Labels.whole("Space: done or not done", "caption"));
         head.setAlignment(Pos.CENTER_LEFT);
-        VBox act = new VBox(2, of, cautions);
+        form = new StepForm(model, this::closeForm);
+        edit.getStyleClass().add("link");
+        edit.setOnAction(pressed -> openForm());
+        act.getChildren().setAll(of, help, cautions, edit);
         act.getStyleClass().add("well");
         // below the list, so that the keyboard comes to the steps first
-        HBox choice = new HBox(8, Labels.whole("Do", "caption"), plan, time);
+        Button card = Actions.plain("Run card", "F4");
+        card.setOnAction(pressed -> printCard.run());
+        HBox choice = new HBox(8, Labels.whole("Do", "caption"), plan, card);
         choice.setAlignment(Pos.CENTER_LEFT);
-        getChildren().setAll(head, list, choice, because, act);
+        getChildren().setAll(head, list, choice, time, because, act);
+    }
+
+    private void openForm() {
+        Optional.ofNullable(list.getSelectionModel().getSelectedItem()).ifPresent(chosen -> {
+            act.getChildren().setAll(of, form);
+            form.show(model.whole(chosen.step().id()));
+        });
+    }
+
+    private void closeForm() {
+        if (act.getChildren().contains(form)) {
+            act.getChildren().setAll(of, help, cautions, edit);
+        }
     }
 
     private void want(@Nullable String name) {
@@ -88,11 +116,16 @@ final class StepList extends VBox {
     }
 
     void show() {
+        closeForm();
         showPlan();
         int chosen = list.getSelectionModel().getSelectedIndex();
         list.getItems().setAll(model.findings().steps());
         int now = chosen >= 0 ? chosen : firstNow();
         list.getSelectionModel().select(Math.min(now, list.getItems().size() - 1));
+        if (chosen < 0) {
+            // the rows have no height before they are laid out
+            Platform.runLater(() -> list.scrollTo(Math.max(0, now - SEEN_BEFORE)));
+        }
     }
 
     private int firstNow() {
@@ -106,9 +139,23 @@ final class StepList extends VBox {
 
     private void warn(@Nullable StepState step) {
         if (step != null) {
+            closeForm();
             of.setText("Step " + step.step().id() + ": " + step.step().title());
+            help.setText(help(step.step()));
+            help.setManaged(!help.getText().isEmpty());
             cautions.show(step.step().cautions());
         }
+    }
+
+    /** Tools and figures of a step. */
+    private static String help(Step step) {
+        String tools = step.outfit().tools().isEmpty()
+                ? ""
+                : "Ready: " + String.join(", ", step.outfit().tools()) + ". ";
+        String figures = step.outfit().figures().isEmpty()
+                ? ""
+                : String.join("; ", step.outfit().figures()) + "; the maker's manual comes first.";
+        return (tools + figures).strip();
     }
 
     private static Mark mark(StepState step) {
@@ -145,7 +192,7 @@ final class StepList extends VBox {
                     8,
                     mark(step).node(),
                     title,
-                    Labels.whole(TuneUpViewModel.word(step), "caption"),
+                    Labels.whole(step.words(), "caption"),
                     Labels.whole(step.step().minutes() + " min", "narrow"));
             line.setAlignment(Pos.CENTER_LEFT);
             return line;

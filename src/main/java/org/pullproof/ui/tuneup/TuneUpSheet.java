@@ -1,98 +1,109 @@
 package org.pullproof.ui.tuneup;
 
 import java.util.List;
-import javafx.geometry.Pos;
+import javafx.application.Platform;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.pullproof.advice.Stage;
-import org.pullproof.tuneup.TuneUpFindings.OffCar;
-import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.PictureStrip;
 import org.pullproof.ui.parts.SheetStyle;
 import org.pullproof.ui.shell.Sheet;
 
-/** Is it in tune, and may it be started? Steps to tick, plugs, what is off the car, and the start gate. */
+/**
+ * Is it in tune, and may it be started? Steps to tick, the start gate, what is off the car, plugs, wires, parts, settings, and what is
+ * due afterwards. Keys: P plugs, S shelf, G gate, F4 the printed run card.
+ */
 public final class TuneUpSheet implements Sheet {
-    private static final double RIGHT = 404;
+    private static final double RIGHT = 428;
     private static final double LEFT = 376;
 
-    private final TuneUpViewModel model;
+    /** From this width on the boxes stand in two columns. */
+    private static final double TWO_COLUMNS = 1230;
+
     private final HBox page = new HBox(24);
     private final StepList steps;
-    private final PlugRows plugs;
-    private final VBox shelf = new VBox();
     private final GateBox gate;
+    private final ShelfBox shelf;
+    private final PlugRows plugs;
     private final WireRows wires;
+    private final PartsBox parts;
+    private final SettingsBox settings;
+    private final AfterBox after;
+    private final VBox first = new VBox(14);
+    private final VBox second = new VBox(14);
+    private final HBox columns = new HBox(24, first, second);
+    private final ScrollPane scroll = new ScrollPane(columns);
+    private final Runnable printCard;
 
-    public TuneUpSheet(TuneUpViewModel model) {
-        this.model = model;
-        this.steps = new StepList(model);
-        this.plugs = new PlugRows(model);
+    /**
+     * @param pictures photographs of the parts that are off
+     * @param printCard asks where to, and prints the run card
+     */
+    public TuneUpSheet(TuneUpViewModel model, PictureStrip.Acts pictures, Runnable printCard) {
+        this.printCard = printCard;
+        BenchViewModel bench = model.bench();
+        this.steps = new StepList(model, printCard);
         this.gate = new GateBox(model);
+        this.shelf = new ShelfBox(model, bench, pictures);
+        this.plugs = new PlugRows(model);
         this.wires = new WireRows(model);
+        this.parts = new PartsBox(bench);
+        this.settings = new SettingsBox(bench);
+        this.after = new AfterBox(bench);
         page.getStyleClass().add("tuneup-sheet");
         SheetStyle.on(page);
-        shelf.getStyleClass().add("box");
         HBox.setHgrow(steps, Priority.ALWAYS);
         steps.setMinWidth(LEFT);
-        VBox boxes = new VBox(14, gate, shelf);
-        VBox right = new VBox(14, boxes, plugs, wires);
-        page.getChildren().setAll(steps, scrolling(right));
-        model.model().appraisalProperty().addListener((of, before, after) -> show());
+        layScroll();
+        layColumns(false);
+        page.widthProperty().addListener((of, before, width) -> layColumns(width.doubleValue() >= TWO_COLUMNS));
+        page.getChildren().setAll(steps, scroll);
+        model.model().appraisalProperty().addListener((of, before, now) -> show());
         show();
     }
 
-    /** The right column scrolls by itself, so that the steps with their cautions stay in sight. */
-    private static ScrollPane scrolling(VBox column) {
-        ScrollPane pane = new ScrollPane(column);
-        pane.setFitToWidth(true);
-        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        pane.setMinWidth(RIGHT);
-        pane.setPrefWidth(RIGHT);
-        pane.setMinHeight(0);
-        pane.setPrefHeight(0);
-        pane.setAccessibleText("Start gate, off-car shelf, plugs and wires");
-        return pane;
+    /** The right side scrolls by itself, so that the steps with their cautions stay in sight. */
+    private void layScroll() {
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setMinHeight(0);
+        scroll.setPrefHeight(0);
+        scroll.setAccessibleText("Start gate, off-car shelf, plugs, wires, parts, settings, afterwards");
+        first.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(first, Priority.ALWAYS);
+        HBox.setHgrow(second, Priority.ALWAYS);
+    }
+
+    private void layColumns(boolean two) {
+        double width = two ? 2 * RIGHT + 24 : RIGHT;
+        if (scroll.getMinWidth() == width) {
+            return;
+        }
+        scroll.setMinWidth(width);
+        scroll.setPrefWidth(width);
+        first.setPrefWidth(RIGHT - 14);
+        second.setPrefWidth(RIGHT - 14);
+        List<Node> tuning = List.of(gate, shelf, plugs, wires);
+        List<Node> beside = List.of(parts, settings, after);
+        first.getChildren().setAll(tuning);
+        second.getChildren().clear();
+        (two ? second : first).getChildren().addAll(beside);
+        columns.getChildren().setAll(two ? List.of(first, second) : List.of(first));
     }
 
     private void show() {
         steps.show();
         plugs.show();
-        showShelf(model.findings().offCar());
+        shelf.show();
         gate.show();
         wires.show();
-    }
-
-    private void showShelf(List<OffCar> off) {
-        shelf.getChildren()
-                .setAll(
-                        Labels.whole("Off-car shelf", "section"),
-                        Labels.whole(counted(off.size(), "thing is", "things are") + " off the car", "caption"));
-        off.forEach(part -> shelf.getChildren().add(backRow(part)));
-    }
-
-    private Node backRow(OffCar off) {
-        Label name = Labels.wrapped(off.part());
-        HBox.setHgrow(name, Priority.ALWAYS);
-        name.setMaxWidth(Double.MAX_VALUE);
-        Button back = new Button("back on");
-        back.getStyleClass().add("link");
-        back.setMinWidth(Region.USE_PREF_SIZE);
-        back.setAccessibleText("Put back: " + off.part());
-        back.setOnAction(pressed -> model.putBack(off.part()));
-        HBox row = new HBox(8, name, back);
-        row.setAlignment(Pos.CENTER_LEFT);
-        row.getStyleClass().add("row");
-        return row;
-    }
-
-    private static String counted(int count, String one, String many) {
-        return count + " " + (count == 1 ? one : many);
+        parts.show();
+        settings.show();
+        after.show();
     }
 
     @Override
@@ -103,5 +114,30 @@ public final class TuneUpSheet implements Sheet {
     @Override
     public Node node() {
         return page;
+    }
+
+    @Override
+    public void key(KeyEvent key) {
+        boolean used = true;
+        switch (key.getCode()) {
+            case P -> go(plugs, plugs.first());
+            case S -> go(shelf, shelf.first());
+            case G -> go(gate, gate.first());
+            case F4 -> printCard.run();
+            default -> used = false;
+        }
+        if (used) {
+            key.consume();
+        }
+    }
+
+    /** Brings a box to the top of what is seen, and the focus into it. */
+    private void go(Node box, Node first) {
+        scroll.layout();
+        double room = columns.getHeight() - scroll.getViewportBounds().getHeight();
+        double top = columns.sceneToLocal(box.localToScene(0, 0)).getY();
+        scroll.setVvalue(room > 0 ? Math.min(1, top / room) : 0);
+        // later, so that the letter pressed is not typed into the field
+        Platform.runLater(first::requestFocus);
     }
 }

@@ -5,16 +5,19 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.pullproof.app.RecordPlug;
-import org.pullproof.app.RecordWires;
-import org.pullproof.app.TickStep;
+import org.pullproof.app.Toolbox;
 import org.pullproof.engine.Ignition;
+import org.pullproof.health.Conditions;
+import org.pullproof.health.Reading;
+import org.pullproof.health.TestKind;
 import org.pullproof.tuneup.PlugRecord;
+import org.pullproof.tuneup.Step;
 import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.tuneup.TuneUpFindings.PlugFinding;
 import org.pullproof.tuneup.TuneUpFindings.State;
@@ -28,19 +31,21 @@ import org.pullproof.units.Shown;
 public final class TuneUpViewModel {
     static final String ALL = "full tune-up";
 
+    /** The part of the step graphs that wires are. */
+    private static final String WIRES = "plug wires";
+
     private final SessionViewModel model;
-    private final TickStep tickStep;
-    private final RecordPlug recordPlug;
-    private final RecordWires recordWires;
+    private final Toolbox tools;
     private final Clock clock;
 
-    public TuneUpViewModel(
-            SessionViewModel model, TickStep tickStep, RecordPlug recordPlug, RecordWires recordWires, Clock clock) {
+    public TuneUpViewModel(SessionViewModel model, Toolbox tools, Clock clock) {
         this.model = model;
-        this.tickStep = tickStep;
-        this.recordPlug = recordPlug;
-        this.recordWires = recordWires;
+        this.tools = tools;
         this.clock = clock;
+    }
+
+    BenchViewModel bench() {
+        return new BenchViewModel(model, tools, clock);
     }
 
     SessionViewModel model() {
@@ -60,16 +65,32 @@ public final class TuneUpViewModel {
         String id = step.step().id();
         LocalDateTime now = LocalDateTime.now(clock).withNano(0);
         model.act(
-                step.state() == State.DONE ? open -> tickStep.untick(open, id) : open -> tickStep.tick(open, id, now));
+                step.state() == State.DONE
+                        ? open -> tools.tickStep().untick(open, id)
+                        : open -> tools.tickStep().tick(open, id, now));
+    }
+
+    /** A step as this car follows it, with all it needs whatever is planned. */
+    Step whole(String id) {
+        return tools.editSteps().of(model.session()).require(id);
+    }
+
+    /** Follows an edited step from now on; why not stands with {@code refused}. */
+    void edit(Step step, Consumer<String> refused) {
+        model.act(open -> tools.editSteps().change(open, step), refused);
+    }
+
+    void resetSteps(Consumer<String> refused) {
+        model.act(open -> tools.editSteps().reset(open), refused);
     }
 
     void putBack(String part) {
-        model.act(open -> tickStep.putBack(open, part));
+        model.act(open -> tools.tickStep().putBack(open, part));
     }
 
     /** Leaves a part off on purpose; why not stands with {@code refused}. */
     void leaveOff(String part, String reason, Consumer<String> refused) {
-        model.act(open -> tickStep.leaveOff(open, part, reason), refused);
+        model.act(open -> tools.tickStep().leaveOff(open, part, reason), refused);
     }
 
     /** The plans to choose from, the whole tune-up first. */
@@ -91,7 +112,7 @@ public final class TuneUpViewModel {
 
     void want(String plan) {
         if (!plan().equals(Optional.of(plan))) {
-            model.act(open -> tickStep.want(open, List.of(plan.equals(ALL) ? "all" : plan)));
+            model.act(open -> tools.tickStep().want(open, List.of(plan.equals(ALL) ? "all" : plan)));
         }
     }
 
@@ -115,6 +136,17 @@ public final class TuneUpViewModel {
         return model.session().profile().ignition() != Ignition.COIL_ON_PLUG;
     }
 
+    /** Cylinders whose wire is off the car now. */
+    Set<Integer> wiresOff() {
+        return findings().offCar().stream()
+                .filter(off -> off.part().equals(WIRES))
+                .flatMap(off -> IntStream.rangeClosed(
+                                1, model.session().profile().cylinders())
+                        .boxed()
+                        .filter(cylinder -> !off.fitted().orElse(Set.of()).contains(cylinder)))
+                .collect(Collectors.toSet());
+    }
+
     /** Whether this engine has a distributor cap. */
     boolean hasCap() {
         return model.session().profile().ignition() == Ignition.DISTRIBUTOR;
@@ -135,7 +167,7 @@ public final class TuneUpViewModel {
     }
 
     void record(WireRecord wire, Consumer<String> refused) {
-        model.act(open -> recordWires.record(open, wire), refused);
+        model.act(open -> tools.recordWires().record(open, wire), refused);
     }
 
     /** The cylinders around the cap as they were read: "1 8 4 3 6 5 7 2". */
@@ -157,7 +189,7 @@ public final class TuneUpViewModel {
     }
 
     void recordCap(List<Integer> cylinders, Consumer<String> refused) {
-        model.act(open -> recordWires.cap(open, cylinders), refused);
+        model.act(open -> tools.recordWires().cap(open, cylinders), refused);
     }
 
     /** What is known of each cylinder's plug, 1 first; empty where nothing is. */
@@ -176,8 +208,30 @@ public final class TuneUpViewModel {
                         Optional.empty()));
     }
 
+    /** The look of a plug as it was last read; a reading of its cylinder. */
+    Optional<String> look(int cylinder) {
+        return model.session().readings().stream()
+                .flatMap(reading -> reading instanceof Reading.Sign sign ? Stream.of(sign) : Stream.empty())
+                .filter(sign -> sign.test() == TestKind.PLUG && sign.cylinder().equals(OptionalInt.of(cylinder)))
+                .reduce((before, last) -> last)
+                .flatMap(Reading.Sign::word);
+    }
+
+    /** Keeps the look of a plug among the readings, where it is weighed. */
+    void recordLook(int cylinder, String word) {
+        Reading look = new Reading.Sign(
+                TestKind.PLUG,
+                OptionalInt.of(cylinder),
+                Optional.empty(),
+                Optional.of(word),
+                Conditions.notRecorded(),
+                LocalDateTime.now(clock).withNano(0),
+                "");
+        model.act(open -> tools.recordReading().record(open, look));
+    }
+
     void record(PlugRecord plug, Consumer<String> refused) {
-        model.act(open -> recordPlug.record(open, plug), refused);
+        model.act(open -> tools.recordPlug().record(open, plug), refused);
     }
 
     /** What the profile asks of the plugs. */
@@ -188,10 +242,5 @@ public final class TuneUpViewModel {
                 + figures().bare(plugs.torqueFrom().si(), Shown.TORQUE) + " to "
                 + figures().of(plugs.torqueTo().si(), Shown.TORQUE) + "; " + plugs.seat()
                 + ". The maker's manual comes first.";
-    }
-
-    /** The word at the end of a step's line. */
-    static String word(StepState step) {
-        return step.waitsFor().isEmpty() ? step.state().key() : "waits for " + String.join(", ", step.waitsFor());
     }
 }

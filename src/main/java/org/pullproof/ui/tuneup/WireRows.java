@@ -3,6 +3,7 @@ package org.pullproof.ui.tuneup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
@@ -20,7 +21,7 @@ import org.pullproof.units.Unit;
 
 /** The plug wires: those to part on the engine plan, the cap read around, each wire's resistance, length and route. */
 final class WireRows extends VBox {
-    private static final double PLAN = 150;
+    private static final double PLAN = 236;
     private static final double FIELD = 84;
     private static final double ROUTE = 128;
 
@@ -67,7 +68,10 @@ final class WireRows extends VBox {
         List<EnginePlan.Pair> apart = Crossfire.pairs(profile).stream()
                 .map(pair -> new EnginePlan.Pair(pair.first(), pair.second()))
                 .toList();
-        plan.show((width, height) -> EnginePlan.of(profile, apart, width, height));
+        Set<Integer> off = model.wiresOff();
+        plan.show((width, height) -> model.hasCap()
+                ? EnginePlan.wired(profile, apart, off, width, height)
+                : EnginePlan.of(profile, apart, width, height));
     }
 
     private void showRemarks() {

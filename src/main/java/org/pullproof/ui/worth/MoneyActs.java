@@ -1,8 +1,10 @@
 package org.pullproof.ui.worth;
 
+import org.pullproof.car.Fact;
 import org.pullproof.ui.shell.Act;
 import org.pullproof.worth.Option;
 import org.pullproof.worth.Spending;
+import org.pullproof.worth.trade.JudgedNumber;
 
 /** What the sheet Worth it does to the session. */
 public interface MoneyActs {
@@ -30,4 +32,16 @@ public interface MoneyActs {
 
     /** Removes an entered option; one of the program of that name shows again. */
     Act removeOption(String name);
+
+    /** Tells an answer of the owner; an empty text forgets it. */
+    Act tell(Fact fact, String text);
+
+    /** Puts a number of the owner in the place of a usual one. */
+    Act judge(JudgedNumber number, double value);
+
+    /** Puts the usual number back. */
+    Act reset(JudgedNumber number);
+
+    /** Puts every usual number back. */
+    Act resetAll();
 }

@@ -8,99 +8,109 @@ import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.pullproof.drawing.MoneyStrip;
 import org.pullproof.ui.parts.DrawingView;
 import org.pullproof.ui.parts.Labels;
-import org.pullproof.worth.WorthFindings.Row;
+import org.pullproof.ui.worth.WorthViewModel.Weighed;
+import org.pullproof.worth.AnswerRows;
+import org.pullproof.worth.decision.answer.OptionAnswer;
 
-/** The options with their costs over one axis. Up and down move, Enter edits. */
+/** The options side by side, best first, their money over one axis. Up and down move, Enter opens. */
 final class OptionsView extends VBox {
-    private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
+    private static final PseudoClass GREYED = PseudoClass.getPseudoClass("greyed");
+    private static final PseudoClass BEST = PseudoClass.getPseudoClass("chosen");
+    private static final double ROW = 40;
+    private static final double AXIS = 16;
 
     private final WorthViewModel model;
-    private final Consumer<Row> edit;
+    private final Consumer<OptionAnswer> opened;
 
     /**
-     * @param edit what happens when an option is opened
+     * @param opened what happens when an option is opened
      */
-    OptionsView(WorthViewModel model, Consumer<Row> edit) {
+    OptionsView(WorthViewModel model, Consumer<OptionAnswer> opened) {
         this.model = model;
-        this.edit = edit;
+        this.opened = opened;
         getStyleClass().add("ledger");
         setMinHeight(USE_PREF_SIZE);
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     }
 
-    /** Shows the options; the one being edited is marked. */
-    void show(String edited) {
-        getChildren().setAll(head());
-        model.findings().options().forEach(row -> getChildren().add(row(row, edited)));
+    void show(Weighed shown) {
+        AnswerRows rows = model.rows(shown);
+        getChildren().setAll(head(shown));
+        for (OptionAnswer row : shown.answer().options()) {
+            getChildren().add(row(shown, rows, row, row.equals(shown.answer().best())));
+        }
     }
 
-    private Region head() {
-        String cap = model.findings().budgetLeft().isPresent() ? "; red: budget left" : "";
+    private Region head(Weighed shown) {
+        String cap = shown.answer()
+                .problem()
+                .owner()
+                .budget()
+                .map(budget -> "; red: cap " + model.rows(shown).money(budget.cap()))
+                .orElse("");
         VBox axis = new VBox(
-                Labels.whole("money, low · likely · high" + cap, "caption"),
-                strip(new DrawingView((width, height) -> model.strips(width).axis(height)), 16));
+                Labels.whole("money still to spend, 10 · 50 · 90 of 100" + cap, "caption"),
+                strip(
+                        new DrawingView((width, height) ->
+                                model.strips(shown.answer(), width).axis(height)),
+                        AXIS));
         axis.setAlignment(Pos.BOTTOM_CENTER);
         HBox head = new HBox(
                 name(Labels.whole("Option", "caption")),
                 axis,
-                figure(Labels.whole("Gain at the wheels", "caption"), "option-gain"),
-                figure(Labels.whole("One horsepower costs", "caption"), "option-price"));
+                figure("option-power", Labels.whole("Power after", "caption")),
+                figure("option-over", Labels.whole("over cap", "caption"), Labels.whole("of 100", "caption")),
+                figure(
+                        "option-net",
+                        Labels.whole("better off by", "caption"),
+                        Labels.whole("10 to 90 of 100", "caption")));
         head.setAlignment(Pos.BOTTOM_LEFT);
         head.getStyleClass().add("ledger-head");
         return head;
     }
 
-    private Region row(Row row, String edited) {
+    private Region row(Weighed shown, AnswerRows rows, OptionAnswer row, boolean best) {
         HBox line = new HBox(
-                name(words(row)),
-                strip(new DrawingView((width, height) -> model.strips(width).strip(row.option(), height)), 40),
-                figure(gain(row), "option-gain"),
+                name(words(rows, row)),
+                strip(
+                        new DrawingView((width, height) -> {
+                            MoneyStrip strips = model.strips(shown.answer(), width);
+                            return strips.strip(WorthViewModel.bar(row), height);
+                        }),
+                        ROW),
+                figure("option-power", Labels.whole(rows.power(row), "narrow")),
+                figure("option-over", Labels.whole(rows.overBudget(row), row.allowed() ? "narrow" : "over")),
                 figure(
-                        Labels.wrapped(row.costPerHp().words(), row.costPerHp().established() ? "narrow" : "caption"),
-                        "option-price"));
+                        "option-net",
+                        Labels.whole(rows.net(row), "narrow"),
+                        Labels.whole(rows.netEnds(row), "caption")));
         line.getStyleClass().addAll("ledger-row", "option-row");
-        line.pseudoClassStateChanged(CHOSEN, row.option().name().equals(edited));
+        line.pseudoClassStateChanged(GREYED, rows.reason(row).isPresent());
+        line.pseudoClassStateChanged(BEST, best);
         line.setUserData(row);
         line.setMinHeight(USE_PREF_SIZE);
         line.setFocusTraversable(true);
         line.setAccessibleRole(AccessibleRole.TABLE_ROW);
-        line.setAccessibleText(row.option().name() + ", " + row.costPerHp().words()
-                + (row.overBudget() ? ", over budget" : "") + (row.option().judgement() ? ", judgement" : ""));
+        line.setAccessibleText(row.name() + ", better off by " + rows.net(row) + ", " + rows.detail(row));
         line.setOnMousePressed(pressed -> line.requestFocus());
-        line.setOnMouseClicked(clicked -> edit.accept(row));
+        line.setOnMouseClicked(clicked -> opened.accept(row));
         return line;
     }
 
-    private Node words(Row row) {
-        FlowPane second = new FlowPane(6, 2);
-        if (row.option().judgement()) {
-            second.getChildren().add(Labels.whole("judgement", "tag", "assumed"));
-        }
-        if (row.overBudget()) {
-            second.getChildren().add(Labels.whole("over budget", "tag", "stop"));
-        }
-        String detail = model.detail(row);
+    private static Node words(AnswerRows rows, OptionAnswer row) {
+        VBox words = new VBox(Labels.wrapped(row.name(), "strong"));
+        String detail = rows.detail(row);
         if (!detail.isEmpty()) {
-            second.getChildren().add(Labels.whole(detail, "caption"));
+            words.getChildren().add(Labels.wrapped(detail, "caption"));
         }
-        return new VBox(2, Labels.wrapped(row.option().name(), "strong"), second);
-    }
-
-    private Node gain(Row row) {
-        VBox gain = new VBox(Labels.whole(model.gain(row), "narrow"));
-        String ends = model.gainEnds(row);
-        if (!ends.isEmpty()) {
-            gain.getChildren().add(Labels.whole(ends, "caption"));
-        }
-        gain.setAlignment(Pos.TOP_RIGHT);
-        return gain;
+        return words;
     }
 
     private static Region name(Node node) {
@@ -116,8 +126,8 @@ final class OptionsView extends VBox {
         return view;
     }
 
-    private static Region figure(Node node, String styleClass) {
-        VBox box = new VBox(node);
+    private static Region figure(String styleClass, Node... nodes) {
+        VBox box = new VBox(nodes);
         box.setAlignment(Pos.TOP_RIGHT);
         box.getStyleClass().add(styleClass);
         return box;
@@ -134,7 +144,7 @@ final class OptionsView extends VBox {
         switch (key.getCode()) {
             case DOWN -> rows.get(Math.min(rows.size() - 1, at + 1)).requestFocus();
             case UP -> rows.get(Math.max(0, at - 1)).requestFocus();
-            case ENTER -> edit.accept((Row) rows.get(at).getUserData());
+            case ENTER -> opened.accept((OptionAnswer) rows.get(at).getUserData());
             default -> {
                 return;
             }

@@ -39,7 +39,13 @@ class DynoDaySheetTest {
                         new Edit("Set", now -> now.withCar(now.car().with(Fact.ELEVATION, "5250ft")))),
                 DynoFixture::appraise);
         model = DynoPictures.model(session, acts);
-        sheet = new DynoDaySheet(model, () -> List.of(Path.of("chosen.csv")), List.of("Nobody behind the rollers."));
+        sheet = new DynoDaySheet(
+                model,
+                DynoPictures.day(session),
+                DynoPictures.watch(model),
+                () -> List.of(Path.of("chosen.csv")),
+                picture -> {},
+                List.of("Nobody behind the rollers."));
         page = new VBox(sheet.node());
         Scene scene = new Scene(page, 828, 600);
         scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");

@@ -4,8 +4,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.scene.control.TextField;
+import org.pullproof.app.PrepareDay;
+import org.pullproof.app.SessionDesk;
+import org.pullproof.app.WatchFolder;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.StatedFigure;
@@ -27,13 +29,18 @@ public final class DynoPictures {
 
     public static Sheet sheet(SessionViewModel session) {
         return new DynoDaySheet(
-                model(session, new Acts()), List::of, SheetFixture.cautions().of("dyno-pull"));
+                model(session, new Acts()),
+                day(session),
+                watch(model(session, new Acts())),
+                List::of,
+                picture -> {},
+                SheetFixture.cautions().of("dyno-pull"));
     }
 
     /** The sheet while air is typed that cannot be: an altimeter setting as station pressure. */
     public static Sheet airBeingTyped(SessionViewModel session) {
         DynoDayViewModel model = model(session, new Acts());
-        Sheet sheet = new DynoDaySheet(model, List::of, List.of());
+        Sheet sheet = new DynoDaySheet(model, day(session), watch(model), List::of, picture -> {}, List.of());
         model.air().read();
         type(sheet, "#air-elevation", "5250");
         type(sheet, "#air-pressure", "30.02");
@@ -48,9 +55,27 @@ public final class DynoPictures {
         ((CheckedField<?>) field.getParent()).take();
     }
 
+    /** Nothing is done to the day in pictures. */
+    static DayViewModel day(SessionViewModel session) {
+        return new DayViewModel(
+                session,
+                new DeskDayActs(new PrepareDay(new SessionDesk(
+                        (pull, bytes) -> {
+                            throw new IllegalStateException("no pull is read");
+                        },
+                        SheetFixture.CLOCK))),
+                SheetFixture.CLOCK);
+    }
+
+    /** Watches by hand only. */
+    static WatchViewModel watch(DynoDayViewModel model) {
+        return new WatchViewModel(
+                new WatchFolder((period, act) -> () -> {}, SheetFixture.CLOCK), model.takingIn(), Runnable::run);
+    }
+
     static DynoDayViewModel model(SessionViewModel session, DynoActs acts) {
         AirViewModel air = new AirViewModel(session, acts, new Correction(), new AirCheck(), SheetFixture.CLOCK);
-        return new DynoDayViewModel(session, acts, air);
+        return new DynoDayViewModel(session, acts, air, Runnable::run);
     }
 
     static final class Acts implements DynoActs {
@@ -73,14 +98,15 @@ public final class DynoPictures {
         }
 
         @Override
-        public Act addPulls(List<Path> files, String setupName, Consumer<List<Problem>> left) {
+        public Act addPulls(Taking taking, Heard heard) {
             return open -> {
-                left.accept(List.of(new Problem(files.get(0).toString(), "line 9", "the row is not a sample")));
-                if (files.get(0).toString().endsWith(".pdf")) {
-                    throw new IllegalArgumentException(files.get(0) + ": the file has no rpm column");
+                Path first = taking.files().get(0);
+                heard.left(List.of(new Problem(first.toString(), "line 9", "the row is not a sample")));
+                if (first.toString().endsWith(".pdf")) {
+                    throw new IllegalArgumentException(first + ": the file has no rpm column");
                 }
-                taken.addAll(files);
-                setup = setupName;
+                taken.addAll(taking.files());
+                setup = taking.setup();
                 return open;
             };
         }

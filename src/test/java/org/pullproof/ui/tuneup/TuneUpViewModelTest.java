@@ -30,12 +30,7 @@ class TuneUpViewModelTest {
     void begin() throws IOException {
         DeskFixture desk = new DeskFixture(folder);
         session = desk.model();
-        model = new TuneUpViewModel(
-                session,
-                desk.tools().tickStep(),
-                desk.tools().recordPlug(),
-                desk.tools().recordWires(),
-                SheetFixture.CLOCK);
+        model = new TuneUpViewModel(session, desk.tools(), SheetFixture.CLOCK);
     }
 
     private StepState step(String id) {
@@ -60,7 +55,7 @@ class TuneUpViewModelTest {
 
     @Test
     void aStepThatWaitsSaysForWhat() {
-        assertThat(TuneUpViewModel.word(step("b"))).isEqualTo("waits for a");
+        assertThat(step("b").words()).isEqualTo("waits for a");
     }
 
     @Test

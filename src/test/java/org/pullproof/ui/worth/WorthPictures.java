@@ -2,9 +2,14 @@ package org.pullproof.ui.worth;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import org.pullproof.app.ImmediateRunner;
+import org.pullproof.car.Fact;
 import org.pullproof.session.Edit;
+import org.pullproof.session.Judgement;
 import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.UiFixture;
 import org.pullproof.ui.shell.Act;
@@ -13,6 +18,7 @@ import org.pullproof.ui.shell.Sheet;
 import org.pullproof.worth.MoneyBook;
 import org.pullproof.worth.Option;
 import org.pullproof.worth.Spending;
+import org.pullproof.worth.trade.JudgedNumber;
 
 /** The sheet Worth it for tests; money is booked in the document and not on the disk. */
 public final class WorthPictures {
@@ -23,7 +29,7 @@ public final class WorthPictures {
     }
 
     static WorthViewModel model(SessionViewModel session) {
-        return new WorthViewModel(session, new Booked(), SheetFixture.CLOCK);
+        return new WorthViewModel(session, new Booked(), new ImmediateRunner(), SheetFixture.CLOCK);
     }
 
     private static final class Booked implements MoneyActs {
@@ -36,7 +42,7 @@ public final class WorthPictures {
             return book(before -> {
                 List<Spending> spent = new ArrayList<>(before.spent());
                 step.accept(spent);
-                return new MoneyBook(spent, before.options());
+                return before.withSpent(spent);
             });
         }
 
@@ -61,17 +67,44 @@ public final class WorthPictures {
                 List<Option> options = new ArrayList<>(book.options());
                 options.removeIf(known -> known.name().equals(before));
                 options.add(option);
-                return new MoneyBook(book.spent(), options);
+                return book.withOptions(options);
             });
         }
 
         @Override
         public Act removeOption(String name) {
-            return book(book -> new MoneyBook(
-                    book.spent(),
-                    book.options().stream()
-                            .filter(known -> !known.name().equals(name))
-                            .toList()));
+            return book(book -> book.withOptions(book.options().stream()
+                    .filter(known -> !known.name().equals(name))
+                    .toList()));
+        }
+
+        @Override
+        public Act tell(Fact fact, String text) {
+            return open -> UiFixture.after(
+                    open, new Edit("Tell", now -> now.withCar(now.car().with(fact, text))));
+        }
+
+        @Override
+        public Act judge(JudgedNumber number, double value) {
+            return judged(number, Optional.of(value));
+        }
+
+        @Override
+        public Act reset(JudgedNumber number) {
+            return judged(number, Optional.empty());
+        }
+
+        private static Act judged(JudgedNumber number, Optional<Double> value) {
+            return open -> UiFixture.after(
+                    open,
+                    new Edit(
+                            "Judge",
+                            now -> now.withJudgement(now.judgement().with(Map.of("money." + number.key(), value)))));
+        }
+
+        @Override
+        public Act resetAll() {
+            return open -> UiFixture.after(open, new Edit("Judge as usual", now -> now.withJudgement(Judgement.own())));
         }
     }
 }

@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.pullproof.advice.Stage;
+import org.pullproof.car.Fact;
 import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.WorthFixture;
 import org.pullproof.ui.shell.SessionViewModel;
@@ -15,6 +17,7 @@ import org.pullproof.units.Money;
 import org.pullproof.worth.MoneyBook;
 import org.pullproof.worth.Option;
 import org.pullproof.worth.Spending;
+import org.pullproof.worth.trade.JudgedNumber;
 
 class WorthViewModelTest {
     private final SessionViewModel session = SheetFixture.model(WorthFixture.open(), WorthFixture::appraise);
@@ -24,12 +27,8 @@ class WorthViewModelTest {
         return session.session().money();
     }
 
-    private Option program(String name) {
-        return model.findings().options().stream()
-                .map(row -> row.option())
-                .filter(option -> option.name().equals(name))
-                .findFirst()
-                .orElseThrow();
+    private Option entered() {
+        return book().options().get(0);
     }
 
     private static OptionDraft typed(OptionDraft draft, Field field, String text) {
@@ -50,25 +49,8 @@ class WorthViewModelTest {
     }
 
     @Test
-    void anEditedOptionOfTheProgramIsTheOwnersAndNoLongerJudgement() {
-        Option rings = program("rings and bearings, own garage");
-        OptionDraft draft = typed(model.draft(rings), Field.LIKELY, "1200");
-
-        model.keep(draft, rings.name());
-
-        assertThat(book().options())
-                .filteredOn(option -> option.name().equals(rings.name()))
-                .singleElement()
-                .satisfies(option -> {
-                    assertThat(option.likely().value()).isEqualTo(1200);
-                    assertThat(option.judgement()).isFalse();
-                    assertThat(option.gain()).contains(new Option.Gain(1, 2.4, 3.5));
-                });
-    }
-
-    @Test
     void anOptionWhoseNameIsChangedTakesThePlaceOfTheOldOne() {
-        Option cheap = program("tune on, cheap list");
+        Option cheap = entered();
         OptionDraft draft = typed(model.draft(cheap), Field.NAME, "cheap list");
 
         model.keep(draft, cheap.name());
@@ -99,7 +81,7 @@ class WorthViewModelTest {
 
     @Test
     void aRemovedOptionComesBackWithUndo() {
-        model.remove(program("tune on, cheap list"));
+        model.remove(entered());
         assertThat(book().options()).isEmpty();
 
         session.undo();
@@ -133,14 +115,56 @@ class WorthViewModelTest {
     }
 
     @Test
-    void whatIsSpentStandsApartFromWhatIsLeft() {
-        assertThat(model.moneyWords()).isEqualTo("$320 is spent and does not count. $2,500 of the budget is left.");
+    void nothingIsWeighedUntilSomebodyLooks() {
+        assertThat(model.weighed()).isEmpty();
+
+        session.stageProperty().set(Stage.WORTH_IT);
+
+        assertThat(model.weighed()).isPresent();
+        assertThat(model.weighingProperty().get()).isFalse();
     }
 
     @Test
-    void theTableCopiedSaysWhichFiguresAreJudgement() {
-        assertThat(model.table().lines())
-                .filteredOn(line -> line.endsWith("judgement"))
-                .hasSize(3);
+    void aNumberOfTheOwnerCountsAndUndoPutsTheUsualOneBack() {
+        JudgedNumber resale = number("car.resale-share");
+
+        model.judge(resale, 0.2, refused -> {});
+        assertThat(number("car.resale-share").value()).isEqualTo(0.2);
+        assertThat(number("car.resale-share").own()).isTrue();
+
+        session.undo();
+        assertThat(number("car.resale-share")).isEqualTo(resale);
+    }
+
+    @Test
+    void allUsualNumbersComeBackAtOnce() {
+        model.judge(number("car.resale-share"), 0.2, refused -> {});
+        model.judge(number("work.lash.p50"), 30, refused -> {});
+
+        model.resetAll();
+
+        assertThat(model.judgements()).noneMatch(JudgedNumber::own);
+    }
+
+    private JudgedNumber number(String key) {
+        return model.judgements().stream()
+                .filter(one -> one.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void whatIsNotToldIsShownWithWhatCountsForIt() {
+        assertThat(model.untilTold(Fact.VALUE_PER_HP)).isEqualTo("taken as $20");
+        assertThat(model.withCurrency(Fact.BUDGET, "900")).isEqualTo("900USD");
+    }
+
+    @Test
+    void theTableCopiedHasARowForEachOption() {
+        session.stageProperty().set(Stage.WORTH_IT);
+        int rows = model.weighed().orElseThrow().answer().options().size();
+
+        assertThat(model.table().lines()).hasSize(rows + 1);
+        assertThat(model.table()).contains("cold-air duct");
     }
 }
