@@ -192,7 +192,8 @@ public final class AddPulls {
         int number = DynoDays.nextNumber(inSetup.days(), setup);
         List<Pull> pulls = new ArrayList<>();
         for (ReadFile file : files) {
-            PullFile kept = desk.keep(open, file.file().name(), file.file().bytes());
+            PullFile kept = desk.keep(
+                    open, folder -> folder.keep(file.file().name(), file.file().bytes()));
             for (int part = 1; part <= file.table().pulls().size(); part++) {
                 pulls.add(new Pull(
                         setup,

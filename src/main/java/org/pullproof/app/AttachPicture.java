@@ -30,7 +30,7 @@ public final class AttachPicture {
             throws BadFileException {
         IncomingFile incoming = IncomingFile.read(file);
         Picture picture =
-                new SessionFolder(open.folder()).keepPicture(about, words, incoming.name(), incoming.bytes(), when);
+                desk.keep(open, folder -> folder.keepPicture(about, words, incoming.name(), incoming.bytes(), when));
         return desk.edit(open, new Edit("Attach a picture: " + about.words(), session -> {
             List<Picture> pictures = new ArrayList<>(session.pictures());
             pictures.add(picture);

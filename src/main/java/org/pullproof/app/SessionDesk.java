@@ -12,7 +12,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.pullproof.dyno.Pull;
-import org.pullproof.dyno.PullFile;
 import org.pullproof.dyno.Trace;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.files.BadFileException;
@@ -220,13 +219,19 @@ public final class SessionDesk {
         });
     }
 
+    /** Keeps a file beside the document. */
+    @FunctionalInterface
+    interface Keeping<T> {
+        T in(SessionFolder folder) throws BadFileException;
+    }
+
     /**
-     * Keeps the bytes of a pull file in the session's folder, see {@link SessionFolder#keep}.
+     * Keeps a file in the session's folder, while nobody else writes there.
      *
-     * @throws BadFileException if it could not be written
+     * @throws BadFileException if it could not be kept
      */
-    PullFile keep(OpenSession open, String originalName, byte[] bytes) throws BadFileException {
-        return lock.during(open.folder(), () -> folders.apply(open.folder()).keep(originalName, bytes));
+    <T> T keep(OpenSession open, Keeping<T> file) throws BadFileException {
+        return lock.during(open.folder(), () -> file.in(folders.apply(open.folder())));
     }
 
     /** Traces already read, by the whole pull: the same name may stand for another file after undo. */

@@ -11,10 +11,10 @@ import org.pullproof.units.Quoted;
 
 /** Reads the rows below the header into a recording; a row that lacks a figure that is needed is left out and named. */
 final class SampleReader {
-    private static final Pattern FIGURE_LIKE = Pattern.compile("[+\\-\u2212]?[\\d.,\u00a0 ']+");
     /** No channel of a dyno reaches it in SI units; a guard against a spoilt cell. */
     private static final double LARGEST = 1e12;
 
+    private static final Pattern FIGURE_LIKE = Pattern.compile("[+\\-\u2212]?[\\d.,\u00a0 ']+");
     private static final double SLOWEST_RPM = 100;
     private static final double FASTEST_RPM = 25000;
 

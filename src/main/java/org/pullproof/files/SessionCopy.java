@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.pullproof.session.Problem;
 
-/** Copies what lies beside the document of a session: its pull files and the documents kept. */
+/** Copies what lies beside the document of a session: its pull files, photographs and the documents kept. */
 public final class SessionCopy {
-    private static final List<String> BESIDE = List.of("pulls", "kept");
+    private static final List<String> BESIDE = List.of("pulls", "pictures", "kept");
 
     private SessionCopy() {}
 

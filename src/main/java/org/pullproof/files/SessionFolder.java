@@ -13,8 +13,8 @@ import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
 
 /**
- * A session on disk: {@code session.json}; in {@code pulls/} and {@code pictures/} the pull files and photographs exactly as they
- * came; in {@code kept/} documents of earlier sittings.
+ * A session on disk: {@code session.json}, in {@code pulls/} and {@code pictures/} the pull files and photographs exactly as they
+ * came, and in {@code kept/} documents of earlier sittings.
  *
  * <p>Everything is written whole: after a kill the old document is there or the new one. Not safe for two writers at once: who
  * writes has a {@link SessionLock}.
@@ -167,7 +167,8 @@ public final class SessionFolder {
 
     /** Removes what a killed program left half written. Only for who has the {@link SessionLock}: a part may be another's work. */
     void removeParts() {
-        List.of(folder, folder.resolve(PULLS), folder.resolve(KEPT)).forEach(WholeFile::removeParts);
+        List.of(folder, folder.resolve(PULLS), folder.resolve(PICTURES), folder.resolve(KEPT))
+                .forEach(WholeFile::removeParts);
     }
 
     /**

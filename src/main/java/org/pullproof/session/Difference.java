@@ -27,6 +27,7 @@ public record Difference(Session before, Session after) {
         counted(parts, "pull", Difference::pulls);
         changed(parts, "money changed", Session::money);
         counted(parts, "note", Session::notes);
+        counted(parts, "picture", Session::pictures);
         changed(parts, "seller's figure changed", Session::stated);
         changed(parts, "values of judgement changed", Session::judgement);
         return parts.isEmpty() ? "nothing" : String.join(", ", parts);

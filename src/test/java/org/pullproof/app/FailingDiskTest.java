@@ -115,8 +115,9 @@ class FailingDiskTest {
         OpenSession again = desk.readAgain(open);
 
         assertThat(again.session()).isEqualTo(onDisk(car)).isNotEqualTo(open.session());
-        assertThat(desk.edit(again, tell("no")).session()).isEqualTo(onDisk(car));
-        assertThat(desk.undo(again).session()).isEqualTo(open.session());
+        OpenSession undone = desk.undo(again);
+        assertThat(undone.session()).isEqualTo(open.session()).isEqualTo(onDisk(car));
+        assertThat(desk.edit(undone, tell("no")).session()).isEqualTo(onDisk(car));
     }
 
     @Test
@@ -140,7 +141,7 @@ class FailingDiskTest {
         refused("something else changed the session");
         assertThatExceptionOfType(BadFileException.class)
                 .isThrownBy(() -> desk.readAgain(open))
-                .withMessageContaining("cut off");
+                .withMessageContaining("session.json, line 1, column 15: this is not JSON");
         savesElsewhereAndGoesOn();
     }
 
@@ -162,7 +163,7 @@ class FailingDiskTest {
 
     @Test
     void theCopyHasThePullFilesAndKeptVersions() throws Exception {
-        desk.keep(open, "run.csv", new byte[] {1});
+        desk.keep(open, folder -> folder.keep("run.csv", new byte[] {1}));
         OpenSession saved = desk.copyTo(open, place.resolve("copy"));
         assertThat(saved.problems()).isEmpty();
         assertThat(FileTree.names(place.resolve("copy/pulls"))).containsExactly("run.csv");
