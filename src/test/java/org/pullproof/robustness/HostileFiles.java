@@ -9,6 +9,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -95,7 +96,7 @@ final class HostileFiles implements AutoCloseable {
                 wrong.add(kind.name() + " " + seed + ": " + failure.getMessage());
             }
         }
-        return new Outcome(count.get(true), count.get(false), wrong);
+        return new Outcome(count.getOrDefault(true, 0), count.getOrDefault(false, 0), wrong);
     }
 
     /** The first answer loads the program; its time says nothing of a file. */
@@ -115,8 +116,9 @@ final class HostileFiles implements AutoCloseable {
         } catch (InterruptedException stopped) {
             throw new AssertionError("stopped", stopped);
         } catch (ExecutionException failure) {
-            StackTraceElement[] trace = failure.getCause().getStackTrace();
-            throw new AssertionError(failure.getCause() + " at " + (trace.length > 0 ? where(trace) : "?"), failure);
+            Throwable cause = Objects.requireNonNull(failure.getCause());
+            StackTraceElement[] trace = cause.getStackTrace();
+            throw new AssertionError(cause + " at " + (trace.length > 0 ? where(trace) : "?"), failure);
         }
     }
 

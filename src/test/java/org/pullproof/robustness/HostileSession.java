@@ -3,7 +3,6 @@ package org.pullproof.robustness;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ContainerNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
@@ -32,14 +31,14 @@ final class HostileSession {
 
     private static final Pattern FIXED = Pattern.compile("format|writtenBy|id|sha256|kept|presentSetup");
 
-    private final Path document;
+    private final Path folder;
     private final JsonNode root;
     private final String words;
     private int taken;
 
-    private HostileSession(Path document, String words) throws IOException {
-        this.document = document;
-        this.root = new ObjectMapper().readTree(document.toFile());
+    private HostileSession(Path folder, String words) throws IOException {
+        this.folder = folder;
+        this.root = new ObjectMapper().readTree(folder.resolve("session.json").toFile());
         this.words = words;
     }
 
@@ -49,14 +48,14 @@ final class HostileSession {
      * @return how many texts took them
      */
     static int fill(Path folder, String words) throws IOException {
-        HostileSession session = new HostileSession(folder.resolve("session.json"), words);
+        HostileSession session = new HostileSession(folder, words);
         session.fill(session.root);
         session.write();
         return session.taken;
     }
 
     private void write() throws IOException {
-        Files.writeString(document, root.toString());
+        Files.writeString(folder.resolve("session.json"), root.toString());
     }
 
     private void fill(JsonNode node) throws IOException {
@@ -67,11 +66,7 @@ final class HostileSession {
                 if (!object.get(name).isTextual()) {
                     fill(object.get(name));
                 } else if (!FIXED.matcher(name).matches()) {
-                    tryOn(
-                            object,
-                            object.get(name),
-                            () -> object.set(name, new TextNode(words)),
-                            old -> object.set(name, old));
+                    tryOn(object.get(name), () -> object.set(name, new TextNode(words)), old -> object.set(name, old));
                 }
             }
         } else if (node instanceof ArrayNode array) {
@@ -80,19 +75,17 @@ final class HostileSession {
                 if (!array.get(i).isTextual()) {
                     fill(array.get(i));
                 } else {
-                    tryOn(array, array.get(i), () -> array.set(at, new TextNode(words)), old -> array.set(at, old));
+                    tryOn(array.get(i), () -> array.set(at, new TextNode(words)), old -> array.set(at, old));
                 }
             }
         }
     }
 
-    private void tryOn(
-            ContainerNode<?> holder, JsonNode old, Runnable change, java.util.function.Consumer<JsonNode> back)
-            throws IOException {
+    private void tryOn(JsonNode old, Runnable change, java.util.function.Consumer<JsonNode> back) throws IOException {
         change.run();
         write();
         try {
-            new SessionFolder(document.getParent()).read();
+            new SessionFolder(folder).read();
             taken++;
         } catch (BadFileException refused) {
             if (refused.getMessage() == null

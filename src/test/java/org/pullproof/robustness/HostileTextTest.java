@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -62,7 +63,7 @@ class HostileTextTest {
     @Test
     void everyOutputShowsThemAndDoesNothing() throws Exception {
         String words = String.join(" ", HostileSession.WORDS);
-        TreeSet<String> plain = tags(html(appraised()));
+        Set<String> plain = tags(html(appraised()));
 
         assertThat(HostileSession.fill(car, words)).isGreaterThan(20);
 
@@ -81,11 +82,11 @@ class HostileTextTest {
     }
 
     /** Every kind of element with its kinds of attributes: HTML and the SVG in it. */
-    private static TreeSet<String> tags(String html) throws Exception {
+    private static Set<String> tags(String html) throws Exception {
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
         Document document = factory.newDocumentBuilder().parse(new InputSource(new StringReader(html)));
-        TreeSet<String> tags = new TreeSet<>();
+        Set<String> tags = new TreeSet<>();
         NodeList all = document.getElementsByTagName("*");
         for (int i = 0; i < all.getLength(); i++) {
             Element element = (Element) all.item(i);
