@@ -108,7 +108,7 @@ public final class SessionIndex {
         Stream<Place> off = appraisal.tuneUp().offCar().stream()
                 .map(part -> new Place(
                         "Part off the car: " + part.part(),
-                        "since step " + part.step() + ", " + on(TIME, part.since()),
+                        part.step().map(step -> "since step " + step + ", ").orElse("since ") + on(TIME, part.since()),
                         Stage.TUNE_UP));
         Stream<Place> left = appraisal.tuneUp().leftOff().stream()
                 .map(words -> new Place("Part left off: " + words, "on purpose", Stage.TUNE_UP));
