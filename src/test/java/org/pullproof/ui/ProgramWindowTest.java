@@ -138,7 +138,7 @@ class ProgramWindowTest {
     @Test
     void theKeptVersionsAreOpenedByAKeyAndLeftByEscape(FxRobot robot) throws TimeoutException {
         openDemo(robot);
-        control(robot, KeyCode.K);
+        control(robot, KeyCode.H);
         until(() -> robot.lookup("#kept-versions").tryQuery().isPresent());
         robot.type(KeyCode.ESCAPE);
         WaitForAsyncUtils.waitForFxEvents();

@@ -30,7 +30,8 @@ public final class Keys {
         acts.put(control(KeyCode.P), view.acts().report());
         acts.put(control(KeyCode.J), view::openValues);
         acts.put(control(KeyCode.F), view::openSearch);
-        acts.put(control(KeyCode.K), view::openVersions);
+        acts.put(control(KeyCode.K), view::openSearch);
+        acts.put(control(KeyCode.H), view::openVersions);
         acts.put(control(KeyCode.R), view.acts().readAgain());
         acts.put(
                 new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),

@@ -97,7 +97,7 @@ final class TopBar extends HBox {
         Button print = action("Report", "Ctrl P", "Save the report", acts.report());
         Button judged = action("Values", "Ctrl J", "What the program judges by", acts.values());
         judged.setId("open-values");
-        Button kept = action("Kept", "Ctrl K", "Kept versions of earlier sittings", acts.versions());
+        Button kept = action("Kept", "Ctrl H", "Kept versions of earlier sittings", acts.versions());
         kept.setId("open-versions");
         Button find = action("Search", "Ctrl F", "Search the session and everything that can be done", acts.search());
         find.setId("open-search");
