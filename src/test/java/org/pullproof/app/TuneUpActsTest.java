@@ -66,8 +66,11 @@ class TuneUpActsTest {
         OpenSession fitted = ticked("a", "b", "c", "d", "e", "h");
         assertThat(work(fitted)).containsExactly("ignition-parts");
 
-        assertThat(tools.tickStep().untick(fitted, "h").session().readings()).isEmpty();
-        assertThat(tools.desk().undo(fitted).session().readings()).isEmpty();
+        OpenSession undone = tools.desk().undo(fitted);
+        assertThat(undone.session().readings()).isEmpty();
+
+        OpenSession again = tools.desk().redo(undone);
+        assertThat(tools.tickStep().untick(again, "h").session().readings()).isEmpty();
     }
 
     @Test
