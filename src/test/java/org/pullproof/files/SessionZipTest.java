@@ -37,6 +37,7 @@ class SessionZipTest {
         zip = folder.resolve("shared.zip");
         parent = folder.resolve("mine");
         SessionFolder place = new SessionFolder(session);
+        place.make();
         place.write(Session.begin("Grey coupé", Tools.profile("v8-distributor-order-a")));
         place.keep("base.csv", "rpm,power\n2000,100\n".getBytes(StandardCharsets.UTF_8));
         Files.createDirectory(session.resolve("pictures"));

@@ -9,6 +9,6 @@ class ProblemTest {
     @Test
     void whatIsQuotedFromAFileSteersNothing() {
         Problem problem = new Problem("a\u202egpj.csv", "row 1\r", "There is no column \"\u001b[2J\".");
-        assertThat(problem.toString()).isEqualTo("a\uFFFDgpj.csv, row 1\uFFFD: There is no column \"\uFFFD[2J\".");
+        assertThat(problem.toString()).isEqualTo("a\uFFFDgpj.csv, row 1 : There is no column \"\uFFFD[2J\".");
     }
 }

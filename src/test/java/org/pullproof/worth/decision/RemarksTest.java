@@ -81,7 +81,7 @@ class RemarksTest {
     void aWorthThatIsAssumedOrOddIsAskedFor() {
         assertThat(words(owning(5000, true, 800, Optional.empty()), Kind.WORTH_DOUBTFUL))
                 .containsExactly(
-                        "What the car is worth with a sound engine is not answered; the asked price stands for it until it is.");
+                        "What the car is worth with a sound engine is not answered; $5,000 stands for it until it is.");
         assertThat(words(owning(5000, false, 5000, Optional.empty()), Kind.WORTH_DOUBTFUL))
                 .containsExactly(
                         "The car is said to be worth no more whole than in parts: check both, or break it for parts.");
