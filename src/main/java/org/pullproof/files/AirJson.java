@@ -87,6 +87,9 @@ final class AirJson {
     }
 
     private static Barometer barometer(JsonPlace place, PressureForm form, Quantity read) throws BadFileException {
+        if (!(read.si() > 0)) {
+            throw place.problem("A pressure of the air is above zero, was " + read + ".");
+        }
         return switch (form) {
             case STATION -> new Barometer.Station(read, place.maybe(ELEVATION, at -> at.quantity(Dimension.LENGTH)));
             case STATION_ELSEWHERE -> new Barometer.Elsewhere(read, length(place, "readAt"), length(place, ELEVATION));

@@ -35,6 +35,21 @@ public record FaultFindings(
         nextTests = List.copyOf(nextTests);
     }
 
+    /** The chances themselves follow from the same readings as all else and have no value of their own to compare. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof FaultFindings findings && values().equals(findings.values());
+    }
+
+    @Override
+    public int hashCode() {
+        return values().hashCode();
+    }
+
+    private List<Object> values() {
+        return List.of(soundProbability, read, cylinders, engineWide, pairs, nextTests, nextWords);
+    }
+
     /** Nothing was weighed. */
     public static FaultFindings none() {
         return new FaultFindings(0, false, List.of(), List.of(), List.of(), List.of(), "", Optional.empty());

@@ -18,13 +18,6 @@ public sealed interface Barometer {
         return station(Side.READ, Side.READ);
     }
 
-    private static void requireAir(Quantity pressure) {
-        pressure.requireDimension(Dimension.PRESSURE);
-        if (!(pressure.si() > 0)) {
-            throw new IllegalArgumentException("A pressure of the air is above zero, was " + pressure);
-        }
-    }
-
     /** Elevation of the place where the engine breathes, if it was told with the pressure. */
     Optional<Quantity> elevation();
 
@@ -39,7 +32,7 @@ public sealed interface Barometer {
      */
     record Station(Quantity pressure, Optional<Quantity> elevation) implements Barometer {
         public Station {
-            requireAir(pressure);
+            pressure.requireDimension(Dimension.PRESSURE);
             elevation.ifPresent(length -> length.requireDimension(Dimension.LENGTH));
         }
 
@@ -68,7 +61,7 @@ public sealed interface Barometer {
      */
     record Elsewhere(Quantity pressure, Quantity readAt, Quantity here) implements Barometer {
         public Elsewhere {
-            requireAir(pressure);
+            pressure.requireDimension(Dimension.PRESSURE);
             readAt.requireDimension(Dimension.LENGTH);
             here.requireDimension(Dimension.LENGTH);
         }
@@ -97,7 +90,7 @@ public sealed interface Barometer {
      */
     record Altimeter(Quantity setting, Quantity here) implements Barometer {
         public Altimeter {
-            requireAir(setting);
+            setting.requireDimension(Dimension.PRESSURE);
             here.requireDimension(Dimension.LENGTH);
         }
 
@@ -129,7 +122,7 @@ public sealed interface Barometer {
         private static final double COLUMN_KELVIN = 20;
 
         public SeaLevel {
-            requireAir(pressure);
+            pressure.requireDimension(Dimension.PRESSURE);
             here.requireDimension(Dimension.LENGTH);
         }
 

@@ -163,6 +163,7 @@ class SessionFolderTest {
                 "\"presentSetup\": \"timing-32\" | \"presentSetup\": \"x\" | presentSetup | none of the session's setups",
                 "\"kept\": \"run 1.csv\" | \"kept\": \"../session.json\" | days[0].pulls[0].file.kept | no plain file name",
                 "\"date\": \"2026-06-14\" | \"date\": \"14.6.2026\" | days[0].date | write 2026-06-14",
+                "\"read\": \"94.2 kPa\" | \"read\": \"-273.15 kPa\" | days[0].air[1].pressure | above zero",
                 "\"bankAngleDegrees\" | \"bankAngle\" | profile.bankAngle | no key known here",
             })
     void aWrongEntryIsToldWithItsPlace(String find, String replacement, String place, String words) throws Exception {

@@ -12,8 +12,8 @@ import org.pullproof.units.Quantity;
 import org.pullproof.units.Unit;
 
 /**
- * What work closes. Method of diagnosis, section 2: ignition and fuel faults have no hole, so spark work leaves compression and
- * leak-down as they were.
+ * What work closes. Method of diagnosis, section 2: an ignition fault has no hole, so the parts of the ignition that a tune-up renews
+ * leave compression and leak-down as they were.
  */
 class ChaptersTest {
     private static final LocalDateTime WHEN = LocalDateTime.of(2026, 6, 14, 13, 40);
@@ -36,9 +36,12 @@ class ChaptersTest {
         "coil, COIL_SWAP, true",
         "wire, MISFIRES, true",
         "injector, PLUG, true",
-        "plug, BORESCOPE, false",
-        "coil, RUNNING_COMPRESSION, false",
-        "plug, LASH, false",
+        "plug, BORESCOPE, true",
+        "coil, RUNNING_COMPRESSION, true",
+        "ignition-parts, MISFIRES, true",
+        "ignition-parts, BORESCOPE, false",
+        "ignition-parts, RUNNING_COMPRESSION, false",
+        "ignition-parts, LASH, false",
         "lash-set, RUNNING_COMPRESSION, true",
         "lash-set, MISFIRES, true",
         "head, BORESCOPE, true",
@@ -56,7 +59,12 @@ class ChaptersTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"plug, VACUUM, true", "plug, OIL_PRESSURE, false", "rings, OIL_PRESSURE, true"})
+    @CsvSource({
+        "ignition-parts, VACUUM, true",
+        "ignition-parts, OIL_PRESSURE, false",
+        "plug, OIL_PRESSURE, true",
+        "rings, OIL_PRESSURE, true"
+    })
     void workOnTheWholeEngineClosesItsSigns(String work, TestKind test, boolean closed) {
         Reading.Work done = new Reading.Work(OptionalInt.empty(), work, Conditions.notRecorded(), WHEN, "");
         assertThat(new Chapters(List.of(sign(test), done)).ofEngine()).hasSize(closed ? 0 : 1);

