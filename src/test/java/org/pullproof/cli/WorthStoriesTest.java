@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -218,5 +219,20 @@ class WorthStoriesTest {
         assertThat(table)
                 .contains("What would flip it:", "Tests before deciding:", "no result changes the choice")
                 .contains("Costs and chances are judgement unless measured or entered.");
+    }
+
+    /** Worked by hand in {@code docs/methods/worth.md}, state by state: 798.3; two standard errors of the drawing are left to it. */
+    @Test
+    void theDemoBeforePurchaseIsWorthWhatIsWorkedByHand() throws Exception {
+        JsonNode answer = new ObjectMapper()
+                .readTree(pullproof
+                        .run("worth", Path.of("demo-sessions", "blue-wagon"), "--json")
+                        .out());
+        JsonNode buy = StreamSupport.stream(answer.path("options").spliterator(), false)
+                .filter(option -> option.path("name").textValue().equals("buy, drive as it is"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(buy.path("expectedNet").doubleValue()).isCloseTo(798.3, within(3.0));
+        assertThat(answer.path("highestPrice").doubleValue()).isCloseTo(3698.3, within(50.0));
     }
 }
