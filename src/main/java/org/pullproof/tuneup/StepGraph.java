@@ -19,6 +19,9 @@ import org.pullproof.tuneup.Step.Kind;
  * @param plans choices of steps people make, by name: "plugs and wires only"
  */
 public record StepGraph(String id, String name, List<Step> steps, Map<String, List<String>> plans) {
+    /** The plan of all steps, by its name; "all" is short for it. */
+    public static final String FULL = "full tune-up";
+
     public StepGraph {
         steps = List.copyOf(steps);
         plans = Collections.unmodifiableMap(new LinkedHashMap<>(plans));

@@ -107,13 +107,13 @@ public final class Ticking {
     /**
      * Chooses what is to be done.
      *
-     * @param steps a plan of the graph by its name, step ids, or "all"
+     * @param steps a plan of the graph by its name, {@link StepGraph#FULL} or "all", or step ids
      * @throws IllegalArgumentException naming the plans and steps there are
      */
     public TuneUp want(TuneUp tuneUp, List<String> steps) {
         Set<String> wanted = new LinkedHashSet<>();
         for (String name : steps) {
-            if (!name.equals("all")) {
+            if (!name.equals("all") && !name.equals(StepGraph.FULL)) {
                 wanted.addAll(whole.plans().getOrDefault(name, List.of(name)));
             }
         }
@@ -124,7 +124,7 @@ public final class Ticking {
     private void requirePlanned(String id) {
         if (whole.step(id).isEmpty()) {
             throw new IllegalArgumentException("\"" + id
-                    + "\" is no plan and no step of this tune-up; the plans are all, "
+                    + "\" is no plan and no step of this tune-up; the plans are " + StepGraph.FULL + ", "
                     + String.join(", ", whole.plans().keySet()) + "; the steps are "
                     + String.join(" ", whole.steps().stream().map(Step::id).toList()));
         }

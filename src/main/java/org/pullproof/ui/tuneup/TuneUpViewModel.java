@@ -18,6 +18,7 @@ import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
 import org.pullproof.tuneup.PlugRecord;
 import org.pullproof.tuneup.Step;
+import org.pullproof.tuneup.StepGraph;
 import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.tuneup.TuneUpFindings.PlugFinding;
 import org.pullproof.tuneup.TuneUpFindings.State;
@@ -29,7 +30,7 @@ import org.pullproof.units.Shown;
 
 /** What the sheet Tune-up shows and does; knows no control. */
 public final class TuneUpViewModel {
-    static final String ALL = "full tune-up";
+    static final String ALL = StepGraph.FULL;
 
     /** The part of the step graphs that wires are. */
     private static final String WIRES = "plug wires";
@@ -112,7 +113,7 @@ public final class TuneUpViewModel {
 
     void want(String plan) {
         if (!plan().equals(Optional.of(plan))) {
-            model.act(open -> tools.tickStep().want(open, List.of(plan.equals(ALL) ? "all" : plan)));
+            model.act(open -> tools.tickStep().want(open, List.of(plan)));
         }
     }
 
