@@ -68,7 +68,7 @@ public final class Main {
     public static void main(String[] arguments) {
         PrintWriter out = utf8(System.out);
         PrintWriter err = utf8(System.err);
-        int status = new Commands(tools(home(), config()), window()).run(out, err, arguments);
+        int status = new Commands(tools(home(), config()), window(), clock()).run(out, err, arguments);
         out.flush();
         err.flush();
         System.exit(status);
@@ -85,8 +85,7 @@ public final class Main {
             return Optional.empty();
         }
         TradeFiles trade = new TradeFiles();
-        return Optional.of(new WindowLauncher(
-                new Cautions(trade.cautions(), trade.lastCaution()), Clock.system(ZoneId.systemDefault())));
+        return Optional.of(new WindowLauncher(new Cautions(trade.cautions(), trade.lastCaution()), clock()));
     }
 
     /** On Linux a display has to be named; elsewhere there is one. */
@@ -97,6 +96,10 @@ public final class Main {
 
     private static boolean named(String variable) {
         return !Optional.ofNullable(System.getenv(variable)).orElse("").isBlank();
+    }
+
+    private static Clock clock() {
+        return Clock.system(ZoneId.systemDefault());
     }
 
     /** The folder of the program, with its profiles and demo sessions. */
@@ -122,7 +125,7 @@ public final class Main {
      */
     public static Toolbox tools(Path home, Path config, Path sessions) {
         PullFileReader pullReader = new PullFileReader(new CsvFile());
-        SessionDesk desk = new SessionDesk(pullReader, Clock.system(ZoneId.systemDefault()));
+        SessionDesk desk = new SessionDesk(pullReader, clock());
         Correction correction = new Correction();
         TradeConstants constants = new TradeConstants();
         TradeFiles trade = new TradeFiles();
@@ -133,18 +136,18 @@ public final class Main {
                 new DemoShelf(home.resolve("demo-sessions"), config.resolve("demo-sessions")),
                 new PreferenceFile(config),
                 desk,
-                new SetFacts(desk, Clock.system(ZoneId.systemDefault())),
+                new SetFacts(desk, clock()),
                 new ChooseProfile(desk),
                 new ChangeSetup(desk),
                 new AmendChange(desk),
                 readAir,
                 new RecordAir(desk, readAir),
-                new AddPulls(desk, pullReader, Clock.system(ZoneId.systemDefault())),
+                new AddPulls(desk, pullReader, clock()),
                 new ForeignFiles(pullReader, new PreferenceFile(config)),
                 new ReadRoll(pullReader),
                 new PrepareDay(desk),
                 new ExcludePull(desk),
-                new AddReadings(desk, new CsvFile(), Clock.system(ZoneId.systemDefault())),
+                new AddReadings(desk, new CsvFile(), clock()),
                 new RecordReading(desk),
                 new CorrectReading(desk),
                 new RemoveReading(desk),
@@ -166,7 +169,7 @@ public final class Main {
                 new EditJudgement(desk, constants),
                 new KeptSittings(desk),
                 new CheckSession(desk),
-                new MakeReport(Clock.system(ZoneId.systemDefault())),
+                new MakeReport(clock()),
                 new MakeTally(cautions),
                 new ShareSession(sessions));
     }

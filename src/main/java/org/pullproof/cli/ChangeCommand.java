@@ -2,7 +2,6 @@ package org.pullproof.cli;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -51,12 +50,8 @@ final class ChangeCommand implements Callable<Integer> {
             description = "A numeric setting of that setup, such as timing=32deg; repeatable.")
     private List<String> levels = List.of();
 
-    @Option(
-            names = "--at",
-            paramLabel = "TIME",
-            converter = Arguments.TimeArgument.class,
-            description = "When, such as 2026-06-14T13:40; without it, now.")
-    private Optional<LocalDateTime> at = Optional.empty();
+    @Mixin
+    private WhenOption at;
 
     @Mixin
     private Output output;
@@ -88,7 +83,7 @@ final class ChangeCommand implements Callable<Integer> {
                 amendment.what().orElse(""),
                 typedLevels(),
                 amendment.cost().flatMap(cost -> cost),
-                at.orElseGet(() -> LocalDateTime.now(clock).withNano(0)),
+                at.by(clock),
                 amendment.rotating().orElse(Set.of()));
     }
 

@@ -13,13 +13,16 @@ import picocli.CommandLine;
 public final class Commands {
     private final Toolbox tools;
     private final Optional<Window> window;
+    private final Clock clock;
 
     /**
      * @param window empty where there is no display
+     * @param clock tells when a thing was done that has no time of its own
      */
-    public Commands(Toolbox tools, Optional<Window> window) {
+    public Commands(Toolbox tools, Optional<Window> window, Clock clock) {
         this.tools = tools;
         this.window = window;
+        this.clock = clock;
     }
 
     /**
@@ -55,21 +58,21 @@ public final class Commands {
                 new HealthCommand(tools),
                 new LeakdownCommand(tools),
                 new TallyCommand(tools),
-                new WeatherCommand(tools),
-                new DayCommand(tools, Clock.system(java.time.ZoneId.systemDefault())),
+                new WeatherCommand(tools, clock),
+                new DayCommand(tools, clock),
                 new AddPullsCommand(tools),
                 new PullsCommand(tools),
                 new DrumCommand(tools),
                 new CoastDownCommand(tools),
-                new StepsCommand(tools),
-                new PartsCommand(tools),
-                new SettingsCommand(tools),
-                new WorkCommand(tools),
-                new PictureCommand(tools),
-                new ChangeCommand(tools, Clock.system(java.time.ZoneId.systemDefault())),
+                new StepsCommand(tools, clock),
+                new PartsCommand(tools, clock),
+                new SettingsCommand(tools, clock),
+                new WorkCommand(tools, clock),
+                new PictureCommand(tools, clock),
+                new ChangeCommand(tools, clock),
                 new PlanCommand(tools),
                 new ChangesCommand(tools),
-                new WorthCommand(tools),
+                new WorthCommand(tools, clock),
                 new NextCommand(tools),
                 new ReportCommand(tools),
                 new VersionsCommand(tools),

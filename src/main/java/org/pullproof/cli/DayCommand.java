@@ -3,7 +3,6 @@ package org.pullproof.cli;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -82,12 +81,8 @@ final class DayCommand implements Callable<Integer> {
             description = "Pulls at each visit; without it, 3.")
     private int pulls;
 
-    @Option(
-            names = "--at",
-            paramLabel = "TIME",
-            converter = Arguments.TimeArgument.class,
-            description = "When, such as 2026-06-14T13:40; without it, now.")
-    private Optional<LocalDateTime> at = Optional.empty();
+    @Mixin
+    private WhenOption at;
 
     @Mixin
     private Output output;
@@ -117,7 +112,7 @@ final class DayCommand implements Callable<Integer> {
     }
 
     private OpenSession edited(OpenSession before, Appraisal now) throws BadFileException {
-        LocalDateTime when = at.orElseGet(() -> LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES));
+        LocalDateTime when = at.by(clock);
         LoadGate gate = now.gate();
         OpenSession open = before;
         if (abort.isPresent()) {

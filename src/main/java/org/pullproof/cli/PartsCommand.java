@@ -1,8 +1,8 @@
 package org.pullproof.cli;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +32,7 @@ import picocli.CommandLine.Parameters;
         })
 final class PartsCommand implements Callable<Integer> {
     private final Toolbox tools;
+    private final Clock clock;
 
     @Parameters(paramLabel = "SESSION", description = "The session's folder.")
     private Path session;
@@ -71,8 +72,9 @@ final class PartsCommand implements Callable<Integer> {
     @Mixin
     private Output output;
 
-    PartsCommand(Toolbox tools) {
+    PartsCommand(Toolbox tools, Clock clock) {
         this.tools = tools;
+        this.clock = clock;
     }
 
     @Override
@@ -119,7 +121,7 @@ final class PartsCommand implements Callable<Integer> {
     }
 
     private LocalDate day() {
-        return on.orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
+        return on.orElseGet(() -> LocalDate.now(clock));
     }
 
     private PartRecord priced(Map.Entry<String, String> part, Fate fate) {

@@ -1,8 +1,8 @@
 package org.pullproof.cli;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -22,6 +22,7 @@ import picocli.CommandLine.Parameters;
         footer = {"", "Example: pullproof picture grey-coupe --part \"battery lead\" IMG_2041.jpg"})
 final class PictureCommand implements Callable<Integer> {
     private final Toolbox tools;
+    private final Clock clock;
 
     @Parameters(index = "0", paramLabel = "SESSION", description = "The session's folder.")
     private Path session;
@@ -41,14 +42,15 @@ final class PictureCommand implements Callable<Integer> {
     @Mixin
     private Output output;
 
-    PictureCommand(Toolbox tools) {
+    PictureCommand(Toolbox tools, Clock clock) {
         this.tools = tools;
+        this.clock = clock;
     }
 
     @Override
     public Integer call() throws Exception {
         OpenSession open = tools.desk().open(session);
-        LocalDateTime now = LocalDateTime.now(ZoneId.systemDefault()).withNano(0);
+        LocalDateTime now = LocalDateTime.now(clock).withNano(0);
         About about = about(open);
         for (Path file : files) {
             open = tools.attachPicture().attach(open, about, words, file, now);

@@ -1,8 +1,8 @@
 package org.pullproof.cli;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +36,7 @@ import picocli.CommandLine.Parameters;
         })
 final class SettingsCommand implements Callable<Integer> {
     private final Toolbox tools;
+    private final Clock clock;
 
     @Parameters(index = "0", paramLabel = "SESSION", description = "The session's folder.")
     private Path session;
@@ -58,18 +59,15 @@ final class SettingsCommand implements Callable<Integer> {
     @Option(names = "--save-as", paramLabel = "SETUP", description = "Save the settings as this setup.")
     private Optional<String> saveAs = Optional.empty();
 
-    @Option(
-            names = "--at",
-            paramLabel = "TIME",
-            converter = Arguments.TimeArgument.class,
-            description = "When the engine was set so: 2026-06-14T13:40; without it, now.")
-    private Optional<LocalDateTime> at = Optional.empty();
+    @Mixin
+    private WhenOption at;
 
     @Mixin
     private Output output;
 
-    SettingsCommand(Toolbox tools) {
+    SettingsCommand(Toolbox tools, Clock clock) {
         this.tools = tools;
+        this.clock = clock;
     }
 
     @Override
@@ -79,8 +77,7 @@ final class SettingsCommand implements Callable<Integer> {
             open = tools.recordSettings().edit(open, "Tell settings", this::told);
         }
         if (saveAs.isPresent()) {
-            LocalDateTime when =
-                    at.orElseGet(() -> LocalDateTime.now(ZoneId.systemDefault()).withNano(0));
+            LocalDateTime when = at.by(clock);
             open = tools.recordSettings().keepAs(open, saveAs.get(), when);
         }
         print(open);

@@ -1,6 +1,7 @@
 package org.pullproof.cli;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.pullproof.advice.Appraisal;
@@ -23,6 +24,7 @@ import picocli.CommandLine.Spec;
         footer = {"", "Example: pullproof steps grey-coupe --done a --done b --back \"battery lead\""})
 final class StepsCommand implements Callable<Integer> {
     private final Toolbox tools;
+    private final Clock clock;
 
     @Parameters(paramLabel = "SESSION", description = "The session's folder.")
     private Path session;
@@ -54,14 +56,15 @@ final class StepsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    StepsCommand(Toolbox tools) {
+    StepsCommand(Toolbox tools, Clock clock) {
         this.tools = tools;
+        this.clock = clock;
     }
 
     @Override
     public Integer call() throws Exception {
         Optional<Format> format = card.map(this::format);
-        OpenSession open = ticks.applied(tools, ownSteps(tools.desk().open(session)));
+        OpenSession open = ticks.applied(tools, clock, ownSteps(tools.desk().open(session)));
         Appraisal appraisal = tools.appraise().of(open, output.figures(tools));
         if (write.isPresent()) {
             tools.editSteps().write(open.session(), write.get());

@@ -1,12 +1,12 @@
 package org.pullproof.cli;
 
+import java.time.Clock;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.pullproof.app.OpenSession;
 import org.pullproof.app.Toolbox;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What is told of the steps and of the off-car shelf on one command line, done in one order. */
@@ -39,12 +39,8 @@ final class TickOptions {
             description = "Cylinders as their wires stand around the cap, in the direction the rotor turns: 1,3,4,2.")
     private List<Integer> cap = List.of();
 
-    @Option(
-            names = "--at",
-            paramLabel = "TIME",
-            converter = Arguments.TimeArgument.class,
-            description = "When the steps were done: 2026-06-14T13:40; without it, now.")
-    private Optional<LocalDateTime> at = Optional.empty();
+    @Mixin
+    private WhenOption at;
 
     @Option(names = "--off", paramLabel = "NAME", description = "Something came off that no step names; repeatable.")
     private List<String> off = List.of();
@@ -62,9 +58,8 @@ final class TickOptions {
     private Map<String, String> notes = Map.of();
 
     /** The session with all of it done. */
-    OpenSession applied(Toolbox tools, OpenSession before) throws Exception {
-        LocalDateTime when =
-                at.orElseGet(() -> LocalDateTime.now(ZoneId.systemDefault()).withNano(0));
+    OpenSession applied(Toolbox tools, Clock clock, OpenSession before) throws Exception {
+        LocalDateTime when = at.by(clock);
         return shelved(tools, ticked(tools, before, when), when);
     }
 

@@ -1,9 +1,8 @@
 package org.pullproof.cli;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
-import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.pullproof.app.OpenSession;
@@ -11,7 +10,6 @@ import org.pullproof.app.ReadAir;
 import org.pullproof.app.Toolbox;
 import org.pullproof.car.Fact;
 import org.pullproof.cli.Arguments.PowerArgument;
-import org.pullproof.cli.Arguments.TimeArgument;
 import org.pullproof.files.BadFileException;
 import org.pullproof.session.Problem;
 import org.pullproof.units.Quantity;
@@ -42,6 +40,7 @@ import picocli.CommandLine.Spec;
         })
 final class WeatherCommand implements Callable<Integer> {
     private final Toolbox tools;
+    private final Clock clock;
 
     @Mixin
     private AirOptions typed;
@@ -63,12 +62,8 @@ final class WeatherCommand implements Callable<Integer> {
     @Option(names = "--session", paramLabel = "SESSION", description = "Keep the air as a reading in this session.")
     private Optional<Path> session = Optional.empty();
 
-    @Option(
-            names = "--at",
-            paramLabel = "TIME",
-            converter = TimeArgument.class,
-            description = "When it was read, such as 2026-06-14T13:40; without it, now.")
-    private Optional<LocalDateTime> at = Optional.empty();
+    @Mixin
+    private WhenOption at;
 
     @Option(names = "--place", paramLabel = "WORDS", description = "Where it was read, in a word or two.")
     private String place = "";
@@ -79,8 +74,9 @@ final class WeatherCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    WeatherCommand(Toolbox tools) {
+    WeatherCommand(Toolbox tools, Clock clock) {
         this.tools = tools;
+        this.clock = clock;
     }
 
     @Override
@@ -136,8 +132,7 @@ final class WeatherCommand implements Callable<Integer> {
     }
 
     private AirReading reading(TypedAir air) {
-        LocalDateTime time =
-                at.orElseGet(() -> LocalDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.MINUTES));
+        LocalDateTime time = at.by(clock);
         return new AirReading(time, place, air);
     }
 

@@ -1,12 +1,11 @@
 package org.pullproof.cli;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.pullproof.app.OpenSession;
@@ -25,6 +24,7 @@ import picocli.CommandLine.Parameters;
         footer = {"", "Example: pullproof work grey-coupe --done lash-set=6 --new cam"})
 final class WorkCommand implements Callable<Integer> {
     private final Toolbox tools;
+    private final Clock clock;
 
     @Parameters(paramLabel = "SESSION", description = "The session's folder.")
     private Path session;
@@ -55,18 +55,15 @@ final class WorkCommand implements Callable<Integer> {
             description = "This was looked at again after the tune-up, in the words of the list; repeatable.")
     private List<String> again = List.of();
 
-    @Option(
-            names = "--at",
-            paramLabel = "TIME",
-            converter = Arguments.TimeArgument.class,
-            description = "When it was done: 2026-06-14T13:40; without it, now.")
-    private Optional<LocalDateTime> at = Optional.empty();
+    @Mixin
+    private WhenOption at;
 
     @Mixin
     private Output output;
 
-    WorkCommand(Toolbox tools) {
+    WorkCommand(Toolbox tools, Clock clock) {
         this.tools = tools;
+        this.clock = clock;
     }
 
     @Override
@@ -97,8 +94,7 @@ final class WorkCommand implements Callable<Integer> {
     }
 
     private OpenSession told(OpenSession before) throws Exception {
-        LocalDateTime when =
-                at.orElseGet(() -> LocalDateTime.now(ZoneId.systemDefault()).withNano(0));
+        LocalDateTime when = at.by(clock);
         OpenSession open = before;
         for (Map.Entry<String, String> work : done.entrySet()) {
             open = tools.recordWork().record(open, work.getKey(), CylinderList.parse(work.getValue()), when);

@@ -1,8 +1,8 @@
 package org.pullproof.cli;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.pullproof.app.OpenSession;
@@ -34,6 +34,7 @@ import picocli.CommandLine.Parameters;
         })
 final class WorthCommand implements Callable<Integer> {
     private final Toolbox tools;
+    private final Clock clock;
 
     @Parameters(paramLabel = "SESSION", description = "The session's folder.")
     private Path session;
@@ -50,8 +51,9 @@ final class WorthCommand implements Callable<Integer> {
     @Mixin
     private Output output;
 
-    WorthCommand(Toolbox tools) {
+    WorthCommand(Toolbox tools, Clock clock) {
         this.tools = tools;
+        this.clock = clock;
     }
 
     @Override
@@ -70,7 +72,7 @@ final class WorthCommand implements Callable<Integer> {
 
     private OpenSession edited() throws Exception {
         List<Spending> paid = spend.stream()
-                .map(text -> MoneyArguments.spending(text, LocalDate.now(ZoneId.systemDefault())))
+                .map(text -> MoneyArguments.spending(text, LocalDate.now(clock)))
                 .toList();
         List<org.pullproof.worth.Option> offered =
                 options.stream().map(MoneyArguments::option).toList();

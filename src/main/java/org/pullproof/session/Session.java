@@ -2,6 +2,7 @@ package org.pullproof.session;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.pullproof.car.Car;
 import org.pullproof.changes.Change;
 import org.pullproof.dyno.DynoDay;
@@ -88,189 +89,51 @@ public record Session(
     }
 
     public Session withCar(Car next) {
-        return new Session(
-                next,
-                profile,
-                readings,
-                tuneUp,
-                setups,
-                presentSetup,
-                changes,
-                standard,
-                days,
-                money,
-                notes,
-                stated,
-                judgement,
-                pictures);
+        return with(draft -> draft.car = next);
     }
 
     public Session withProfile(EngineProfile next) {
-        return new Session(
-                car,
-                next,
-                readings,
-                tuneUp,
-                setups,
-                presentSetup,
-                changes,
-                standard,
-                days,
-                money,
-                notes,
-                stated,
-                judgement,
-                pictures);
+        return with(draft -> draft.profile = next);
     }
 
     public Session withReadings(List<Reading> next) {
-        return new Session(
-                car,
-                profile,
-                next,
-                tuneUp,
-                setups,
-                presentSetup,
-                changes,
-                standard,
-                days,
-                money,
-                notes,
-                stated,
-                judgement,
-                pictures);
+        return with(draft -> draft.readings = next);
     }
 
     public Session withTuneUp(TuneUp next) {
-        return new Session(
-                car,
-                profile,
-                readings,
-                next,
-                setups,
-                presentSetup,
-                changes,
-                standard,
-                days,
-                money,
-                notes,
-                stated,
-                judgement,
-                pictures);
+        return with(draft -> draft.tuneUp = next);
     }
 
     public Session withSetups(List<Setup> next, String present, List<Change> steps) {
-        return new Session(
-                car, profile, readings, tuneUp, next, present, steps, standard, days, money, notes, stated, judgement,
-                pictures);
+        return with(draft -> {
+            draft.setups = next;
+            draft.presentSetup = present;
+            draft.changes = steps;
+        });
     }
 
     public Session withStandard(Standard next) {
-        return new Session(
-                car,
-                profile,
-                readings,
-                tuneUp,
-                setups,
-                presentSetup,
-                changes,
-                next,
-                days,
-                money,
-                notes,
-                stated,
-                judgement,
-                pictures);
+        return with(draft -> draft.standard = next);
     }
 
     public Session withDays(List<DynoDay> next) {
-        return new Session(
-                car,
-                profile,
-                readings,
-                tuneUp,
-                setups,
-                presentSetup,
-                changes,
-                standard,
-                next,
-                money,
-                notes,
-                stated,
-                judgement,
-                pictures);
+        return with(draft -> draft.days = next);
     }
 
     public Session withMoney(MoneyBook next) {
-        return new Session(
-                car,
-                profile,
-                readings,
-                tuneUp,
-                setups,
-                presentSetup,
-                changes,
-                standard,
-                days,
-                next,
-                notes,
-                stated,
-                judgement,
-                pictures);
+        return with(draft -> draft.money = next);
     }
 
     public Session withNotes(List<Note> next) {
-        return new Session(
-                car,
-                profile,
-                readings,
-                tuneUp,
-                setups,
-                presentSetup,
-                changes,
-                standard,
-                days,
-                money,
-                next,
-                stated,
-                judgement,
-                pictures);
+        return with(draft -> draft.notes = next);
     }
 
     public Session withStated(Optional<StatedFigure> next) {
-        return new Session(
-                car,
-                profile,
-                readings,
-                tuneUp,
-                setups,
-                presentSetup,
-                changes,
-                standard,
-                days,
-                money,
-                notes,
-                next,
-                judgement,
-                pictures);
+        return with(draft -> draft.stated = next);
     }
 
     public Session withPictures(List<Picture> next) {
-        return new Session(
-                car,
-                profile,
-                readings,
-                tuneUp,
-                setups,
-                presentSetup,
-                changes,
-                standard,
-                days,
-                money,
-                notes,
-                stated,
-                judgement,
-                next);
+        return with(draft -> draft.pictures = next);
     }
 
     /** The pictures of one thing, in the order they were attached. */
@@ -281,20 +144,65 @@ public record Session(
     }
 
     public Session withJudgement(Judgement next) {
-        return new Session(
-                car,
-                profile,
-                readings,
-                tuneUp,
-                setups,
-                presentSetup,
-                changes,
-                standard,
-                days,
-                money,
-                notes,
-                stated,
-                next,
-                pictures);
+        return with(draft -> draft.judgement = next);
+    }
+
+    private Session with(Consumer<Draft> change) {
+        Draft draft = new Draft(this);
+        change.accept(draft);
+        return draft.session();
+    }
+
+    /** The parts of a session while the next one is made: every part but the changed ones is taken over. */
+    private static final class Draft {
+        private Car car;
+        private EngineProfile profile;
+        private List<Reading> readings;
+        private TuneUp tuneUp;
+        private List<Setup> setups;
+        private String presentSetup;
+        private List<Change> changes;
+        private Standard standard;
+        private List<DynoDay> days;
+        private MoneyBook money;
+        private List<Note> notes;
+        private Optional<StatedFigure> stated;
+        private Judgement judgement;
+        private List<Picture> pictures;
+
+        Draft(Session from) {
+            car = from.car;
+            profile = from.profile;
+            readings = from.readings;
+            tuneUp = from.tuneUp;
+            setups = from.setups;
+            presentSetup = from.presentSetup;
+            changes = from.changes;
+            standard = from.standard;
+            days = from.days;
+            money = from.money;
+            notes = from.notes;
+            stated = from.stated;
+            judgement = from.judgement;
+            pictures = from.pictures;
+        }
+
+        Session session() {
+            return new Session(
+                    car,
+                    profile,
+                    readings,
+                    tuneUp,
+                    setups,
+                    presentSetup,
+                    changes,
+                    standard,
+                    days,
+                    money,
+                    notes,
+                    stated,
+                    judgement,
+                    pictures);
+        }
     }
 }

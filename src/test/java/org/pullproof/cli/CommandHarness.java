@@ -2,6 +2,8 @@ package org.pullproof.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Optional;
 import org.pullproof.app.Toolbox;
@@ -41,7 +43,8 @@ public final class CommandHarness {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         String[] texts = Arrays.stream(arguments).map(String::valueOf).toArray(String[]::new);
-        int status = new Commands(tools, window).run(new PrintWriter(out, true), new PrintWriter(err, true), texts);
+        int status = new Commands(tools, window, Clock.system(ZoneId.systemDefault()))
+                .run(new PrintWriter(out, true), new PrintWriter(err, true), texts);
         return new Outcome(status, out.toString(), err.toString());
     }
 }
