@@ -58,8 +58,15 @@ final class FaultReport {
                 engineWide(),
                 pairs(),
                 tests,
-                tests.isEmpty() ? "No further test of the cylinders would change what to do." : "",
+                tests.isEmpty() ? noTest() : "",
                 Optional.of(posterior));
+    }
+
+    /** Said where no test is proposed; of an engine known to be unsound the repair is what tells more. */
+    private String noTest() {
+        return judge.notSound()
+                ? "No further test of the cylinders would change what to do: the first step of the repair tells the rest."
+                : "No further test of the cylinders would change what to do.";
     }
 
     private static Circumstances circumstances(Car car, Set<TestKind> everRead) {

@@ -96,6 +96,7 @@ class HealthStoriesTest {
         assertThat(candidate(health, 3, "ignition")).isCloseTo(0.83, within(0.03));
         assertThat(candidate(health, 3, "ignition") + candidate(health, 3, "fuel"))
                 .isGreaterThan(0.95);
+        assertThat(health.path("nextWords").textValue()).endsWith("the first step of the repair tells the rest.");
         JsonNode next = next(session);
         assertThat(next.path("action").textValue()).startsWith("Swap the coil of cylinder 3");
         assertThat(next.path("minutes").intValue()).isEqualTo(10);
