@@ -3,12 +3,15 @@ package org.pullproof.advice;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.pullproof.car.Access;
 import org.pullproof.engine.Ignition;
 import org.pullproof.health.AirPlace;
 import org.pullproof.health.FaultFindings.CandidateChance;
 import org.pullproof.health.FaultFindings.CylinderChances;
 import org.pullproof.health.FaultFindings.ProposedTest;
 import org.pullproof.health.HealthFindings.Verdict;
+import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
 import org.pullproof.health.faults.Fault;
 
@@ -21,7 +24,7 @@ final class FaultRules {
     }
 
     List<Rule> inOrder() {
-        return List.of(this::coilSwap, this::gas, this::ofFaulty);
+        return List.of(this::coilSwap, this::sparkPart, this::gas, this::ofFaulty);
     }
 
     /** What is worth doing on the cylinders that are not called faulty, once each was looked at. */
@@ -36,13 +39,40 @@ final class FaultRules {
 
     /** Swapping parts costs nothing and finds the very part, so it comes before what the decision is worth. */
     private Optional<NextStep> coilSwap(Situation now) {
-        return now.health().faults().cylinders().stream()
-                .filter(CylinderChances::calledFaulty)
-                .filter(FaultRules::lacksSparkOrMixture)
-                .map(CylinderChances::number)
+        return withoutSparkOrMixture(now)
                 .filter(number -> !now.readSinceWork(TestKind.COIL_SWAP, number))
                 .findFirst()
                 .map(number -> step(now, TestKind.COIL_SWAP, List.of(number), ""));
+    }
+
+    /** The swap has found the part: nothing else is worth reading before it is renewed. */
+    private Optional<NextStep> sparkPart(Situation now) {
+        return withoutSparkOrMixture(now)
+                .filter(number -> moved(now, number))
+                .findFirst()
+                .filter(number -> now.owned())
+                .map(number -> proposals.act(
+                        now,
+                        "spark-part",
+                        Access.OWN_IT,
+                        Stage.HEALTH,
+                        "Put another " + (coilOnPlug(now) ? "coil" : "lead and plug") + " in cylinder " + number,
+                        "Its fault moved with the part that was swapped, so that part is the fault.",
+                        "Whether it gives its share again: tell the work done, then read the balance once more."));
+    }
+
+    private static boolean moved(Situation now, int cylinder) {
+        return now.sinceWork(TestKind.COIL_SWAP, cylinder)
+                .filter(reading ->
+                        reading instanceof Reading.Sign sign && sign.word().equals(Optional.of("moved")))
+                .isPresent();
+    }
+
+    private static Stream<Integer> withoutSparkOrMixture(Situation now) {
+        return now.health().faults().cylinders().stream()
+                .filter(CylinderChances::calledFaulty)
+                .filter(FaultRules::lacksSparkOrMixture)
+                .map(CylinderChances::number);
     }
 
     private static boolean lacksSparkOrMixture(CylinderChances cylinder) {
@@ -82,9 +112,12 @@ final class FaultRules {
     }
 
     private NextStep step(Situation now, TestKind test, List<Integer> cylinders, String worth) {
-        FaultTestWords words = FaultTestWords.of(
-                test, numbers(cylinders), now.session().profile().ignition() == Ignition.COIL_ON_PLUG);
+        FaultTestWords words = FaultTestWords.of(test, numbers(cylinders), coilOnPlug(now));
         return proposals.test(now, test, words.action(), words.why() + worth, words.settles());
+    }
+
+    private static boolean coilOnPlug(Situation now) {
+        return now.session().profile().ignition() == Ignition.COIL_ON_PLUG;
     }
 
     private static String numbers(List<Integer> cylinders) {

@@ -56,17 +56,22 @@ record Situation(
 
     /** Whether a cylinder was read by this test since work was last done on it. */
     boolean readSinceWork(TestKind test, int cylinder) {
-        boolean read = false;
+        return sinceWork(test, cylinder).isPresent();
+    }
+
+    /** What this test last read of a cylinder since work was last done on it. */
+    Optional<Reading> sinceWork(TestKind test, int cylinder) {
+        Optional<Reading> last = Optional.empty();
         for (Reading reading : session.readings()) {
             boolean concerns =
                     reading.cylinder().isEmpty() || reading.cylinder().getAsInt() == cylinder;
             if (concerns && reading.test() == TestKind.WORK) {
-                read = false;
+                last = Optional.empty();
             } else if (concerns && reading.test() == test) {
-                read = true;
+                last = Optional.of(reading);
             }
         }
-        return read;
+        return last;
     }
 
     /** Cylinders that are low or in doubt. */

@@ -95,6 +95,20 @@ class NextStepRulesTest {
         assertThat(action(found.apply(Situations.of("own-it", "yes").level()))).startsWith(action);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "own-it, moved, Put another coil in cylinder 3",
+        "own-it, stayed, 'Oil pressure, hot idle'",
+        "drive-it, moved, 'Oil pressure, hot idle'"
+    })
+    void aFaultThatMovedWithTheCoilIsMendedByTheOwner(String access, String swapped, String action) {
+        Situations found = Situations.of(access, "yes")
+                .level()
+                .called(Fault.IGNITION)
+                .sign(TestKind.COIL_SWAP, OptionalInt.of(3), swapped);
+        assertThat(action(found)).startsWith(action);
+    }
+
     @Test
     void lashIsNotProposedForACarThatIsNotOnesOwn() {
         Situations found = Situations.of("plugs-out", "yes")
