@@ -45,7 +45,7 @@ final class KeptVersions {
         if (newest.isPresent() && Arrays.equals(Files.readAllBytes(file(newest.get())), document)) {
             return;
         }
-        Files.createDirectories(folder);
+        Flushed.makeFolder(folder);
         int number = newest.map(version -> version.number() + 1).orElse(1);
         writer.write(file(new KeptVersion(number, time)), document);
         for (KeptVersion old : before.stream().skip(MOST - 1L).toList()) {

@@ -61,7 +61,7 @@ public final class SessionFolder {
      */
     public void make() throws BadFileException {
         try {
-            Files.createDirectories(folder);
+            Flushed.makeFolder(folder);
         } catch (IOException failure) {
             throw new BadFileException(folder.toString(), "", Reason.of(failure) + "; name another folder.");
         }
