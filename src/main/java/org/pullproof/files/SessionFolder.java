@@ -151,7 +151,7 @@ public final class SessionFolder {
     }
 
     /**
-     * Keeps the document on disk as it is now, and drops the oldest beyond ten.
+     * Keeps the document on disk as it is now, and drops what is beyond ten, as {@link KeptRoom} has it.
      *
      * @throws BadFileException if it could not be kept
      */
