@@ -118,7 +118,7 @@ public final class SessionFolder {
         try {
             writer.write(document(), text(session));
         } catch (IOException failure) {
-            throw new BadFileException(document().toString(), "", Reason.of(failure) + "; " + AS_IT_WAS);
+            throw new NotWrittenException(document().toString(), Reason.of(failure) + "; " + AS_IT_WAS);
         }
     }
 
@@ -161,7 +161,7 @@ public final class SessionFolder {
         } catch (BadFileException known) {
             throw known;
         } catch (IOException failure) {
-            throw new BadFileException(folder.resolve(KEPT).toString(), "", Reason.of(failure) + "; " + AS_IT_WAS);
+            throw new NotWrittenException(folder.resolve(KEPT).toString(), Reason.of(failure) + "; " + AS_IT_WAS);
         }
     }
 
@@ -190,7 +190,7 @@ public final class SessionFolder {
         } catch (BadFileException known) {
             throw known;
         } catch (IOException failure) {
-            throw new BadFileException(place.folder().toString(), "", Reason.of(failure) + "; " + otherwise + ".");
+            throw new NotWrittenException(place.folder().toString(), Reason.of(failure) + "; " + otherwise + ".");
         }
     }
 
