@@ -74,8 +74,7 @@ final class WriterLock {
             throw known;
         } catch (IOException failure) {
             throw new NotWrittenException(
-                    folder.toString(),
-                    "nothing was written, for here " + Reason.of(failure) + ". " + SessionDesk.WAY_OUT);
+                    folder.toString(), "nothing was written: " + Reason.of(failure) + ". " + SessionDesk.WAY_OUT);
         }
     }
 

@@ -190,7 +190,10 @@ public final class SessionFolder {
         } catch (BadFileException known) {
             throw known;
         } catch (IOException failure) {
-            throw new NotWrittenException(place.folder().toString(), Reason.of(failure) + "; " + otherwise + ".");
+            throw new NotWrittenException(
+                    place.folder().toString(),
+                    Reason.of(failure) + "; " + otherwise
+                            + ". Make room or get the right to write there, then do it again.");
         }
     }
 

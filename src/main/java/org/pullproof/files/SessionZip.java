@@ -62,7 +62,7 @@ public final class SessionZip {
         try {
             writeWhole(session.toAbsolutePath().normalize());
         } catch (IOException failure) {
-            throw bad(Reason.of(failure) + "; the session was not shared.");
+            throw bad(Reason.of(failure) + "; the session was not shared. Name a file where there is room.");
         }
     }
 
