@@ -3,13 +3,13 @@ package org.pullproof.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.pullproof.files.BadFileException;
 import org.pullproof.files.Reason;
 import org.pullproof.files.SessionFolder;
+import org.pullproof.files.WholeFolder;
 
 /** The demo sessions that come with the program. A demo is worked on as a copy, so that it stays as it came. */
 public final class DemoShelf {
@@ -72,11 +72,7 @@ public final class DemoShelf {
             return copy;
         }
         try {
-            Files.createDirectories(copies);
-            Path half = Files.createTempDirectory(copies, "copying-");
-            copyTree(demo, half.resolve("session"));
-            Files.move(half.resolve("session"), copy, StandardCopyOption.ATOMIC_MOVE);
-            Files.delete(half);
+            WholeFolder.make(copy, "copying-", empty -> copyTree(demo, empty));
             return copy;
         } catch (IOException failure) {
             throw new BadFileException(

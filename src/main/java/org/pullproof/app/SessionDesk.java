@@ -15,6 +15,7 @@ import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.Trace;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.files.BadFileException;
+import org.pullproof.files.NotWrittenException;
 import org.pullproof.files.SessionCopy;
 import org.pullproof.files.SessionFolder;
 import org.pullproof.session.Edit;
@@ -153,13 +154,12 @@ public final class SessionDesk {
     private SessionFolder unchanged(OpenSession open) throws BadFileException {
         SessionFolder place = folders.apply(open.folder());
         if (!place.holdsSession()) {
-            throw new BadFileException(
-                    open.folder().toString(), "", "nothing was written, for the session is no longer here. " + WAY_OUT);
+            throw new NotWrittenException(
+                    open.folder().toString(), "nothing was written, for the session is no longer here. " + WAY_OUT);
         }
         if (!place.says(open.session())) {
-            throw new BadFileException(
+            throw new NotWrittenException(
                     open.folder().toString(),
-                    "",
                     "something else changed the session on disk since it was read here, and nothing was written over it. Read it"
                             + " again (Ctrl R in the window), or save a copy of what is here (Ctrl Shift S).");
         }

@@ -6,6 +6,7 @@ import java.lang.System.Logger.Level;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.pullproof.files.BadFileException;
+import org.pullproof.files.NotWrittenException;
 import org.pullproof.files.Reason;
 import org.pullproof.files.SessionLock;
 
@@ -66,17 +67,14 @@ final class WriterLock {
         try {
             return SessionLock.take(folder)
                     .orElseThrow(
-                            () -> new BadFileException(
+                            () -> new NotWrittenException(
                                     folder.toString(),
-                                    "",
                                     "another Pullproof has this session open for editing; close it there, then do this again."));
         } catch (BadFileException known) {
             throw known;
         } catch (IOException failure) {
-            throw new BadFileException(
-                    folder.toString(),
-                    "",
-                    "nothing was written, for here " + Reason.of(failure) + ". " + SessionDesk.WAY_OUT);
+            throw new NotWrittenException(
+                    folder.toString(), "nothing was written: " + Reason.of(failure) + ". " + SessionDesk.WAY_OUT);
         }
     }
 

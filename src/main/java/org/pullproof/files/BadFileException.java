@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import org.pullproof.session.Problem;
 
 /** A file that was read and has something wrong in it; nothing was taken in. */
-public final class BadFileException extends IOException {
+public class BadFileException extends IOException {
     private static final long serialVersionUID = 1L;
 
     private final transient List<Problem> problems;
@@ -21,7 +21,7 @@ public final class BadFileException extends IOException {
     }
 
     /** Every problem, at least one. */
-    public List<Problem> problems() {
+    public final List<Problem> problems() {
         return problems;
     }
 }

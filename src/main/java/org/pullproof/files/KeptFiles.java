@@ -24,7 +24,7 @@ record KeptFiles(Path folder, WholeFile writer) {
      */
     Kept keep(String wanted, byte[] bytes) throws IOException {
         String sha256 = Sha256.of(bytes);
-        Files.createDirectories(folder);
+        Flushed.makeFolder(folder);
         String name = freeName(wanted, sha256);
         if (!Files.exists(folder.resolve(name))) {
             writer.write(folder.resolve(name), bytes);

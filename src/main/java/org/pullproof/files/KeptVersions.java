@@ -4,13 +4,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The last ten documents that were kept of a session, each byte for byte as it was, in {@code kept/}. */
+/** Ten documents that were kept of a session, each byte for byte as it was, in {@code kept/}; {@link KeptRoom} says which ten. */
 final class KeptVersions {
     static final int MOST = 10;
 
@@ -38,18 +40,20 @@ final class KeptVersions {
         return folder.resolve(version.name());
     }
 
-    /** Keeps a document, unless the newest one kept is the same, and then drops the oldest beyond ten. */
+    /** Keeps a document, unless the newest one kept is the same, and then drops what is beyond ten. */
     void keep(byte[] document, LocalDateTime time) throws IOException {
         List<KeptVersion> before = all();
         Optional<KeptVersion> newest = before.stream().findFirst();
         if (newest.isPresent() && Arrays.equals(Files.readAllBytes(file(newest.get())), document)) {
             return;
         }
-        Files.createDirectories(folder);
+        Flushed.makeFolder(folder);
         int number = newest.map(version -> version.number() + 1).orElse(1);
         writer.write(file(new KeptVersion(number, time)), document);
-        for (KeptVersion old : before.stream().skip(MOST - 1L).toList()) {
-            Files.deleteIfExists(file(old));
+        List<KeptVersion> oldestFirst = new ArrayList<>(all());
+        Collections.reverse(oldestFirst);
+        for (KeptVersion version : new KeptRoom(MOST).tooMany(oldestFirst)) {
+            Files.deleteIfExists(file(version));
         }
     }
 }

@@ -82,7 +82,7 @@ public final class PreferenceFile {
      */
     public void write(Preferences preferences) throws BadFileException {
         try {
-            Files.createDirectories(folder);
+            Flushed.makeFolder(folder);
             new WholeFile().write(file(), JsonText.of(json(preferences)));
         } catch (IOException failure) {
             throw new BadFileException(

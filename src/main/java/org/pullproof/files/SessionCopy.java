@@ -49,11 +49,11 @@ public final class SessionCopy {
         try (Stream<Path> all = Files.list(from)) {
             files = all.filter(Files::isRegularFile).toList();
         }
-        Files.createDirectories(to);
+        Flushed.makeFolder(to);
         for (Path file : files) {
             Path target = to.resolve(file.getFileName());
             if (!Files.exists(target)) {
-                Files.copy(file, target);
+                new WholeFile().write(target, part -> Files.copy(file, part));
             }
         }
     }

@@ -61,7 +61,7 @@ public final class SessionFolder {
      */
     public void make() throws BadFileException {
         try {
-            Files.createDirectories(folder);
+            Flushed.makeFolder(folder);
         } catch (IOException failure) {
             throw new BadFileException(folder.toString(), "", Reason.of(failure) + "; name another folder.");
         }
@@ -118,7 +118,7 @@ public final class SessionFolder {
         try {
             writer.write(document(), text(session));
         } catch (IOException failure) {
-            throw new BadFileException(document().toString(), "", Reason.of(failure) + "; " + AS_IT_WAS);
+            throw new NotWrittenException(document().toString(), Reason.of(failure) + "; " + AS_IT_WAS);
         }
     }
 
@@ -151,7 +151,7 @@ public final class SessionFolder {
     }
 
     /**
-     * Keeps the document on disk as it is now, and drops the oldest beyond ten.
+     * Keeps the document on disk as it is now, and drops what is beyond ten, as {@link KeptRoom} has it.
      *
      * @throws BadFileException if it could not be kept
      */
@@ -161,7 +161,7 @@ public final class SessionFolder {
         } catch (BadFileException known) {
             throw known;
         } catch (IOException failure) {
-            throw new BadFileException(folder.resolve(KEPT).toString(), "", Reason.of(failure) + "; " + AS_IT_WAS);
+            throw new NotWrittenException(folder.resolve(KEPT).toString(), Reason.of(failure) + "; " + AS_IT_WAS);
         }
     }
 
@@ -190,7 +190,10 @@ public final class SessionFolder {
         } catch (BadFileException known) {
             throw known;
         } catch (IOException failure) {
-            throw new BadFileException(place.folder().toString(), "", Reason.of(failure) + "; " + otherwise + ".");
+            throw new NotWrittenException(
+                    place.folder().toString(),
+                    Reason.of(failure) + "; " + otherwise
+                            + ". Make room or get the right to write there, then do it again.");
         }
     }
 

@@ -4,15 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -65,24 +62,20 @@ public final class SessionZip {
         try {
             writeWhole(session.toAbsolutePath().normalize());
         } catch (IOException failure) {
-            throw bad(Reason.of(failure) + "; the session was not shared.");
+            throw bad(Reason.of(failure) + "; the session was not shared. Name a file where there is room.");
         }
     }
 
-    /** Photographs are too large to be held in memory, so this does not go through {@link WholeFile}. */
-    private void writeWhole(Path session) throws IOException {
-        Path part = zip.resolveSibling(zip.getFileName() + "." + UUID.randomUUID() + ".part");
-        try {
+    private void writeWhole(Path folder) throws IOException {
+        List<Path> files = files(folder);
+        new WholeFile().write(zip, part -> {
             try (ZipOutputStream out =
                     new ZipOutputStream(Files.newOutputStream(part, StandardOpenOption.CREATE_NEW))) {
-                for (Path file : files(session)) {
-                    add(out, session, file);
+                for (Path file : files) {
+                    add(out, folder, file);
                 }
             }
-            Files.move(part, zip, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(part);
-        }
+        });
     }
 
     private static void add(ZipOutputStream out, Path session, Path file) throws IOException {
@@ -117,14 +110,10 @@ public final class SessionZip {
      * @throws BadFileException if it is no session, leads out of its folder, or swells; nothing is left behind then
      */
     public Path unpack(Path parent) throws BadFileException {
+        Path free = free(parent, folderName());
         try {
-            Files.createDirectories(parent);
-            Path half = Files.createTempDirectory(parent, "unpacking-");
-            try {
-                return unpack(parent, half);
-            } finally {
-                delete(half);
-            }
+            WholeFolder.make(free, "unpacking-", this::unpackInto);
+            return free;
         } catch (BadFileException known) {
             throw known;
         } catch (ZipException damaged) {
@@ -134,8 +123,7 @@ public final class SessionZip {
         }
     }
 
-    private Path unpack(Path parent, Path half) throws IOException {
-        Path session = Files.createDirectory(half.resolve("session"));
+    private void unpackInto(Path session) throws IOException {
         try (ZipFile file = new ZipFile(zip.toFile())) {
             List<? extends ZipEntry> entries = Collections.list(file.entries());
             check(entries);
@@ -145,8 +133,6 @@ public final class SessionZip {
             }
         }
         requireSession(session);
-        Path free = free(parent, folderName());
-        return Files.move(session, free);
     }
 
     private void check(List<? extends ZipEntry> entries) throws BadFileException {
@@ -226,14 +212,6 @@ public final class SessionZip {
             free = parent.resolve(name + "-" + number);
         }
         return free;
-    }
-
-    private static void delete(Path folder) throws IOException {
-        try (Stream<Path> tree = Files.walk(folder)) {
-            for (Path one : tree.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(one);
-            }
-        }
     }
 
     private BadFileException bad(String message) {

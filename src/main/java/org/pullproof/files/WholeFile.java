@@ -38,19 +38,42 @@ public final class WholeFile {
         this.move = move;
     }
 
+    /** Writes the part that is then moved into its place. */
+    @FunctionalInterface
+    interface Filling {
+        void into(Path part) throws IOException;
+    }
+
     /**
      * @throws IOException if anything fails; the old file is then as it was
      */
     public void write(Path target, byte[] bytes) throws IOException {
+        put(target, part -> writeFlushed(part, bytes));
+    }
+
+    /**
+     * The same for what does not fit into memory.
+     *
+     * @param filling makes the file it is given
+     * @throws IOException if anything fails; the old file is then as it was
+     */
+    void write(Path target, Filling filling) throws IOException {
+        put(target, part -> {
+            filling.into(part);
+            Flushed.file(part);
+        });
+    }
+
+    private void put(Path target, Filling flushed) throws IOException {
         Path part = target.resolveSibling(
                 target.getFileName() + "." + UUID.randomUUID().toString().substring(0, 8) + ".part");
         try {
-            writeFlushed(part, bytes);
+            flushed.into(part);
             move.move(part, target);
         } finally {
             Files.deleteIfExists(part);
         }
-        flushFolder(target);
+        Flushed.folder(target.toAbsolutePath().getParent());
     }
 
     /** Removes from a folder what a kill left of files half written. What cannot be removed does no harm: nothing reads it. */
@@ -79,19 +102,6 @@ public final class WholeFile {
                 channel.write(left);
             }
             channel.force(true);
-        }
-    }
-
-    // A system that cannot open a folder (Windows) keeps its own order; the file is in place already.
-    private static void flushFolder(Path target) {
-        Path folder = target.toAbsolutePath().getParent();
-        if (folder == null) {
-            return;
-        }
-        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-            channel.force(true);
-        } catch (IOException notSupported) {
-            LOG.log(System.Logger.Level.DEBUG, "The folder was not flushed", notSupported);
         }
     }
 }

@@ -94,9 +94,14 @@ final class ProgramWindow {
         });
         look.unitsProperty().addListener((of, before, units) -> prefer(preferences -> preferences.withUnits(units)));
         stage.setScene(scene);
-        SessionDrop.on(scene, this::open);
+        SessionDrop.on(scene, dropped -> leave(() -> open(dropped)));
         this.memory = new WindowMemory(stage, liked.window());
         memory.restore();
+        stage.setOnCloseRequest(asked -> {
+            if (!mayLeave()) {
+                asked.consume();
+            }
+        });
         stage.setOnHiding(closing -> remember());
         stage.setOnHidden(closed -> {
             weigher.close();
@@ -116,14 +121,24 @@ final class ProgramWindow {
             look.otherLight();
             key.consume();
         } else if (control(KeyCode.N).match(key)) {
-            newCar();
+            leave(this::newCar);
             key.consume();
         } else if (control(KeyCode.O).match(key)) {
-            chooseSession();
+            leave(this::chooseSession);
             key.consume();
         } else {
             keys.ifPresent(sheet -> sheet.press(key));
         }
+    }
+
+    private void leave(Runnable act) {
+        if (mayLeave()) {
+            act.run();
+        }
+    }
+
+    private boolean mayLeave() {
+        return shown.map(SessionViewModel::mayLeave).orElse(true);
     }
 
     private static KeyCombination control(KeyCode code) {
@@ -315,15 +330,19 @@ final class ProgramWindow {
     /** What can be done on every sheet and has no button there. */
     private List<Found> more(SessionViewModel model) {
         return List.of(
-                Found.act("Begin with another car", "a new session", "Ctrl N", this::newCar),
-                Found.act("Open a session", "a folder with session.json", "Ctrl O", this::chooseSession),
+                Found.act("Begin with another car", "a new session", "Ctrl N", () -> leave(this::newCar)),
+                Found.act("Open a session", "a folder with session.json", "Ctrl O", () -> leave(this::chooseSession)),
                 Found.act(
                         "Open a shared session",
                         "a zip, unpacked beside your sessions",
                         "",
-                        () -> sharing.choose().ifPresent(this::open)),
+                        () -> leave(() -> sharing.choose().ifPresent(this::open))),
                 Found.act("Share this session", "session and pull files in one zip", "", () -> sharing.save(model)),
-                Found.act("Title sheet", "the demo, sessions opened not long ago", "", () -> firstStart("")));
+                Found.act(
+                        "Title sheet",
+                        "the demo, sessions opened not long ago",
+                        "",
+                        () -> leave(() -> firstStart(""))));
     }
 
     private Node values(SessionViewModel model, Runnable leave) {

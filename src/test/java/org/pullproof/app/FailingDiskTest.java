@@ -75,7 +75,7 @@ class FailingDiskTest {
     @Test
     void aFullDiskLeavesTheOldDocumentAndNoPart() throws Exception {
         full = true;
-        refused("No space left on device", "the session on disk is as it was", "save a copy elsewhere");
+        refused("the disk is full", "the session on disk is as it was", "save a copy elsewhere");
         assertThat(onDisk(car)).isEqualTo(open.session());
         assertThat(FileTree.names(car)).containsExactly("kept", "session.json", "session.lock");
         savesElsewhereAndGoesOn();
@@ -85,7 +85,7 @@ class FailingDiskTest {
     void aFullDiskRefusesTheFirstEditOfASittingBecauseNothingCouldBeKept() throws Exception {
         open = desk.open(car);
         full = true;
-        refused("kept", "No space left on device");
+        refused("kept", "the disk is full");
         full = false;
         assertThat(desk.edit(open, tell("no")).session().car().runs()).isPresent();
     }
@@ -179,7 +179,7 @@ class FailingDiskTest {
         open = desk.openToEdit(car);
         assertThat(open.session().car().runs()).isPresent();
         assertThat(open.problems()).singleElement().asString().contains("it is open to be looked at");
-        refused("nothing was written, for here", "save a copy elsewhere");
+        refused("nothing was written: ", "save a copy elsewhere");
         savesElsewhereAndGoesOn();
     }
 }

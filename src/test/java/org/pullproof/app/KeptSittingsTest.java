@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -95,11 +96,27 @@ class KeptSittingsTest {
     }
 
     @Test
-    void theEleventhDropsTheOldest() throws Exception {
-        for (int miles = 1; miles <= 11; miles++) {
-            sitting(miles);
+    void onTheEleventhDayTheOldestGoes() throws Exception {
+        for (int day = 1; day <= 11; day++) {
+            clock.now = Instant.parse("2026-06-01T12:00:00Z").plus(day, ChronoUnit.DAYS);
+            sitting(day);
         }
         assertThat(names()).hasSize(10).first().asString().startsWith("0002_");
+    }
+
+    @Test
+    void aRowOfCommandsDoesNotPushOutTheDaysBefore() throws Exception {
+        for (int day = 1; day <= 3; day++) {
+            clock.now = Instant.parse("2026-06-01T12:00:00Z").plus(day, ChronoUnit.DAYS);
+            sitting(day);
+        }
+        for (int command = 1; command <= 20; command++) {
+            clock.now = clock.now.plus(1, ChronoUnit.MINUTES);
+            sitting(100 + command);
+        }
+        assertThat(names()).hasSize(10);
+        assertThat(names().subList(0, 3)).allMatch(name -> name.endsWith("_120000.json"));
+        assertThat(names().get(9)).isEqualTo("0023_2026-06-04_122000.json");
     }
 
     @Test
@@ -109,7 +126,7 @@ class KeptSittingsTest {
         for (int miles = 2; miles <= 11; miles++) {
             sitting(miles);
         }
-        assertThat(names()).hasSize(10).allMatch(name -> name.contains("_2019-01-01_"));
+        assertThat(names()).hasSize(10).first().isEqualTo("0001_2026-06-14_120000.json");
         assertThat(kept.all(desk.open(folder)).get(0).version().number()).isEqualTo(11);
     }
 

@@ -88,7 +88,7 @@ class SessionDeskTest {
         Files.writeString(open.folder(), "a file where the folder was");
         assertThatExceptionOfType(BadFileException.class)
                 .isThrownBy(() -> desk.edit(open, tell(Fact.RUNS, "dies")))
-                .withMessageContaining("nothing was written, for here", "save a copy elsewhere");
+                .withMessageContaining("nothing was written: ", "save a copy elsewhere");
         assertThat(open.session().car().runs()).isEmpty();
     }
 

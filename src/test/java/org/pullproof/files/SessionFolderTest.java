@@ -83,7 +83,7 @@ class SessionFolderTest {
         Session next = rich.withCar(rich.car().with(Fact.RUNS, "no"));
         assertThatExceptionOfType(BadFileException.class)
                 .isThrownBy(() -> failing.write(next))
-                .withMessageContaining("session.json: No space left on device; the session on disk is as it was");
+                .withMessageContaining("session.json: the disk is full; the session on disk is as it was");
         assertThat(Files.readString(document())).isEqualTo(before);
         assertThat(path).isDirectoryNotContaining("glob:**.part");
     }

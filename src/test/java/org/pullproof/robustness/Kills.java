@@ -110,8 +110,8 @@ final class Kills {
             wrong.add(versions.size() + " versions are kept");
         }
         for (int i = 0; i < versions.size(); i++) {
-            if (versions.get(i).number() != versions.get(0).number() - i) {
-                wrong.add("version " + versions.get(i).name() + " follows a gap");
+            if (i > 0 && versions.get(i).number() >= versions.get(i - 1).number()) {
+                wrong.add("version " + versions.get(i).name() + " is there twice");
             }
             session.read(versions.get(i));
         }

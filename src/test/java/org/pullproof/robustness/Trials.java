@@ -23,10 +23,11 @@ final class Trials {
         long seed = Long.parseLong(arguments[2]);
         List<String> wrong = switch (arguments[0]) {
             case "kills" -> kills(times, seed);
+            case "cuts" -> cuts(times, seed);
             case "files" -> files(times, seed);
             default ->
                 throw new IllegalArgumentException(
-                        "There is no trial \"" + arguments[0] + "\"; there are kills, files.");
+                        "There is no trial \"" + arguments[0] + "\"; there are kills, cuts, files.");
         };
         wrong.forEach(OUT::println);
         System.exit(wrong.isEmpty() ? 0 : 1);
@@ -47,6 +48,18 @@ final class Trials {
                     "%d kills, %d edits, %d in flight written all the same; lost or spoiled: %d%n",
                     Math.min(done + SHARE, times), edits, inFlight, wrong.size());
         }
+        FileTree.delete(folder);
+        return wrong;
+    }
+
+    private static List<String> cuts(int times, long seed) throws Exception {
+        Path folder = Files.createTempDirectory("pullproof-cuts");
+        Cuts cuts = new Cuts(folder);
+        List<String> wrong = new ArrayList<>();
+        for (int done = 0; done < times; done++) {
+            wrong.addAll(cuts.cut(1 + (seed + done) % (cuts.steps() + 1), seed + done));
+        }
+        OUT.printf("%d power cuts in a day of %d steps; lost or half there: %d%n", times, cuts.steps(), wrong.size());
         FileTree.delete(folder);
         return wrong;
     }

@@ -48,10 +48,27 @@ class CopySaverTest {
         model.act(before -> tools.setFacts().set(before, Map.of("runs", "no")));
         assertThat(model.problemProperty().get()).contains("the session is no longer here", "Ctrl Shift S");
         new CopySaver(tools.desk()).into(model, place);
-        assertThat(new SessionFolder(place.resolve("van-copy")).read()).isEqualTo(open.session());
         assertThat(model.problemProperty().get()).contains("the folder is not there, so the copy is without its files");
-        model.act(before -> tools.setFacts().set(before, Map.of("runs", "no")));
         assertThat(model.session().car().runs().orElseThrow().toString()).isEqualToIgnoringCase("no");
+    }
+
+    @Test
+    void whatCouldNotBeWrittenBeforeIsDoneInTheCopy() throws Exception {
+        FileTree.delete(place.resolve("van"));
+        model.act(before -> tools.setFacts().set(before, Map.of("runs", "no")));
+        assertThat(model.notWrittenProperty().get()).isEqualTo(1);
+
+        new CopySaver(tools.desk()).into(model, place);
+
+        assertThat(model.notWrittenProperty().get()).isZero();
+        assertThat(new SessionFolder(place.resolve("van-copy"))
+                        .read()
+                        .car()
+                        .runs()
+                        .orElseThrow()
+                        .toString())
+                .isEqualToIgnoringCase("no");
+        assertThat(model.problemProperty().get()).startsWith("You work on the copy now");
     }
 
     @Test

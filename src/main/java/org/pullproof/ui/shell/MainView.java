@@ -52,7 +52,7 @@ public final class MainView extends StackPane {
         frame.setLeft(rail);
         frame.setCenter(sheetFrame());
         frame.setRight(next);
-        bottom.getChildren().setAll(new SaidOnce(model), new Foot(model));
+        bottom.getChildren().setAll(new SaidOnce(model, acts.copy()), new Foot(model));
         frame.setBottom(bottom);
         getChildren().setAll(frame);
         sheets.forEach(sheet -> sheet.page().addListener((of, before, after) -> showPage()));

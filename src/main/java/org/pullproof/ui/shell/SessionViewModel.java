@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -23,6 +25,7 @@ import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Stage;
 import org.pullproof.app.BackgroundRunner;
 import org.pullproof.app.OpenSession;
+import org.pullproof.files.NotWrittenException;
 import org.pullproof.session.History;
 import org.pullproof.session.Session;
 import org.pullproof.units.Figures;
@@ -37,7 +40,16 @@ public final class SessionViewModel {
     private static final Logger LOG = System.getLogger(SessionViewModel.class.getName());
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
-    private record Asked(Act act, Consumer<String> refused, Consumer<OpenSession> done) {}
+    /**
+     * @param isOnlyHere whether no form holds any more what was typed for it
+     * @param isAgain whether it was tried before
+     */
+    private record Asked(
+            Act act, Consumer<String> refused, Consumer<OpenSession> done, boolean isOnlyHere, boolean isAgain) {
+        Asked again() {
+            return new Asked(act, refused, done, isOnlyHere, true);
+        }
+    }
 
     private final SessionServices services;
     private final BackgroundRunner runner;
@@ -56,7 +68,11 @@ public final class SessionViewModel {
     private final ChangeListener<UnitSystem> unitsChanged = (of, before, after) -> appraise();
     private final List<Runnable> closing = new ArrayList<>();
     private final Deque<Asked> waiting = new ArrayDeque<>();
+    private final List<Asked> notWritten = new ArrayList<>();
+    private final ReadOnlyIntegerWrapper notWrittenCount = new ReadOnlyIntegerWrapper();
     private boolean acting;
+    private int warned;
+    private String lastSaved = "";
     private long question;
 
     /**
@@ -76,7 +92,7 @@ public final class SessionViewModel {
         this.clock = clock;
         this.open = new ReadOnlyObjectWrapper<>(first);
         this.appraisal = new ReadOnlyObjectWrapper<>(amounts);
-        saved.set("Opened " + now());
+        lastSaved("Opened ");
         nameSteps(first.history());
         look.unitsProperty().addListener(unitsChanged);
     }
@@ -92,9 +108,12 @@ public final class SessionViewModel {
         closing.add(act);
     }
 
-    /** Does something to the session; if it cannot be done, {@link #problemProperty()} says why. */
+    /**
+     * Does something to the session; if it cannot be done, {@link #problemProperty()} says why. What could not be written stays here,
+     * for the form it came from lets go of it, until it is {@linkplain #tryAgain() tried again}.
+     */
     public void act(Act act) {
-        act(act, problem::set);
+        ask(new Asked(act, problem::set, after -> {}, true, false));
     }
 
     /**
@@ -113,8 +132,53 @@ public final class SessionViewModel {
      * @param done receives the session after it
      */
     public void act(Act act, Consumer<String> refused, Consumer<OpenSession> done) {
-        waiting.add(new Asked(act, refused, done));
+        ask(new Asked(act, refused, done, false, false));
+    }
+
+    private void ask(Asked asked) {
+        waiting.add(asked);
         startNext();
+    }
+
+    /** Does once more, in their order, what could not be written. */
+    public void tryAgain() {
+        List<Asked> again = List.copyOf(notWritten);
+        countNotWritten(notWritten::clear);
+        problem.set("");
+        again.forEach(asked -> ask(asked.again()));
+    }
+
+    /** Gives up what could not be written; the session on the disk is as it was. */
+    public void leaveUndone() {
+        countNotWritten(notWritten::clear);
+        problem.set("");
+    }
+
+    /**
+     * Whether the session may be left: not while edits are only here, but for who asks a second time.
+     */
+    public boolean mayLeave() {
+        if (notWritten.isEmpty() || warned == notWritten.size()) {
+            return true;
+        }
+        warned = notWritten.size();
+        say(notSaved() + " and would be lost. Try again or save a copy; or leave once more to go without.");
+        return false;
+    }
+
+    private void countNotWritten(Runnable change) {
+        change.run();
+        saved.set(notWritten.isEmpty() ? lastSaved : notSaved());
+        notWrittenCount.set(notWritten.size());
+    }
+
+    private void lastSaved(String how) {
+        lastSaved = how + now();
+        saved.set(lastSaved);
+    }
+
+    private String notSaved() {
+        return notWritten.size() == 1 ? "1 edit is not saved" : notWritten.size() + " edits are not saved";
     }
 
     private void startNext() {
@@ -129,20 +193,33 @@ public final class SessionViewModel {
 
     private void done(Asked asked, OpenSession before, OpenSession after) {
         acting = false;
-        problem.set("");
+        // what was said of the way out stays while what waited is written
+        problem.set(asked.isAgain() ? problem.get() : "");
         open.set(after);
         nameSteps(after.history());
-        saved.set("Saved " + now());
+        lastSaved("Saved ");
         boolean forward =
                 after.history().past().size() > before.history().past().size();
         said.set(forward ? undoName.get() : "");
         appraise();
         asked.done().accept(after);
+        takeUpAgain();
         startNext();
+    }
+
+    /** The disk takes edits again, so what could not be written goes before what is asked next. */
+    private void takeUpAgain() {
+        for (int last = notWritten.size() - 1; last >= 0; last--) {
+            waiting.addFirst(notWritten.get(last).again());
+        }
+        countNotWritten(notWritten::clear);
     }
 
     private void failed(Asked asked, Exception failure) {
         acting = false;
+        if (asked.isOnlyHere() && failure instanceof NotWrittenException) {
+            countNotWritten(() -> notWritten.add(asked));
+        }
         asked.refused().accept(sentence(failure));
         startNext();
     }
@@ -202,6 +279,11 @@ public final class SessionViewModel {
     /** Opens the sheet the next step is done on. */
     public void goToNextStep() {
         stage.set(appraisal.get().next().stage());
+    }
+
+    /** How many edits could not be written and are only here. */
+    public ReadOnlyIntegerProperty notWrittenProperty() {
+        return notWrittenCount.getReadOnlyProperty();
     }
 
     /** What is said once was read. */
@@ -272,7 +354,7 @@ public final class SessionViewModel {
         return said.getReadOnlyProperty();
     }
 
-    /** "Saved 14:02". */
+    /** "Saved 14:02", or "2 edits are not saved". */
     public ReadOnlyStringProperty savedProperty() {
         return saved.getReadOnlyProperty();
     }

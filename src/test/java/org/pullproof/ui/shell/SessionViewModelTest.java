@@ -16,6 +16,7 @@ import org.pullproof.app.BackgroundRunner;
 import org.pullproof.app.ImmediateRunner;
 import org.pullproof.app.OpenSession;
 import org.pullproof.car.Fact;
+import org.pullproof.files.NotWrittenException;
 import org.pullproof.session.Edit;
 import org.pullproof.session.History;
 import org.pullproof.ui.UiFixture;
@@ -98,6 +99,85 @@ class SessionViewModelTest {
                 sentence::set);
         assertThat(sentence.get()).isEqualTo("refused here");
         assertThat(model.problemProperty().get()).isEmpty();
+    }
+
+    /** A disk that takes nothing while it is full. */
+    private boolean full;
+
+    private Act written(Fact fact, String text) {
+        return open -> {
+            if (full) {
+                throw new NotWrittenException("session.json", "no room; make room, or save a copy elsewhere.");
+            }
+            return tell(fact, text).on(open);
+        };
+    }
+
+    @Test
+    void whatCouldNotBeWrittenIsDoneInItsOrderWhenTriedAgain() {
+        full = true;
+        model.act(written(Fact.FUEL, "91 octane"));
+        model.act(written(Fact.FUEL, "95 octane"));
+        assertThat(model.notWrittenProperty().get()).isEqualTo(2);
+        assertThat(model.savedProperty().get()).isEqualTo("2 edits are not saved");
+        assertThat(model.problemProperty().get()).contains("make room");
+
+        full = false;
+        model.tryAgain();
+
+        assertThat(model.notWrittenProperty().get()).isZero();
+        assertThat(model.session().car().told(Fact.FUEL)).contains("95 octane");
+        assertThat(model.open().history().past()).hasSize(2);
+        assertThat(model.savedProperty().get()).isEqualTo("Saved 14:02");
+        assertThat(model.problemProperty().get()).isEmpty();
+    }
+
+    @Test
+    void whatCouldNotBeWrittenIsTakenUpWithTheNextEditThatCan() {
+        full = true;
+        model.act(written(Fact.FUEL, "91 octane"));
+        full = false;
+        model.act(written(Fact.GEAR, "3rd"));
+        assertThat(model.session().car().told(Fact.FUEL)).contains("91 octane");
+        assertThat(model.session().car().told(Fact.GEAR)).contains("3rd");
+        assertThat(model.notWrittenProperty().get()).isZero();
+    }
+
+    @Test
+    void aDiskThatStaysFullKeepsWhatWaits() {
+        full = true;
+        model.act(written(Fact.FUEL, "91 octane"));
+        model.tryAgain();
+        assertThat(model.notWrittenProperty().get()).isEqualTo(1);
+        assertThat(model.problemProperty().get()).contains("make room");
+    }
+
+    @Test
+    void whatAFormStillHoldsDoesNotWaitHereToo() {
+        full = true;
+        model.act(written(Fact.FUEL, "91 octane"), sentence -> {});
+        assertThat(model.notWrittenProperty().get()).isZero();
+    }
+
+    @Test
+    void whatCouldNotBeWrittenCanBeLeftUndone() {
+        full = true;
+        model.act(written(Fact.FUEL, "91 octane"));
+        model.leaveUndone();
+        full = false;
+        model.act(written(Fact.GEAR, "3rd"));
+        assertThat(model.session().car().told(Fact.FUEL)).isEmpty();
+        assertThat(model.savedProperty().get()).isEqualTo("Saved 14:02");
+    }
+
+    @Test
+    void theSessionIsLeftWithEditsOnlyHereAtTheSecondAskingAlone() {
+        assertThat(model.mayLeave()).isTrue();
+        full = true;
+        model.act(written(Fact.FUEL, "91 octane"));
+        assertThat(model.mayLeave()).isFalse();
+        assertThat(model.problemProperty().get()).startsWith("1 edit is not saved and would be lost.");
+        assertThat(model.mayLeave()).isTrue();
     }
 
     @Test
