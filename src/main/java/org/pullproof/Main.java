@@ -166,7 +166,7 @@ public final class Main {
                 new EditJudgement(desk, constants),
                 new KeptSittings(desk),
                 new CheckSession(desk),
-                new MakeReport(Clock.system(ZoneId.systemDefault())),
+                new MakeReport(cautions, Clock.system(ZoneId.systemDefault())),
                 new MakeTally(cautions),
                 new ShareSession(sessions));
     }
