@@ -169,7 +169,7 @@ public final class Main {
                 new EditJudgement(desk, constants),
                 new KeptSittings(desk),
                 new CheckSession(desk),
-                new MakeReport(clock()),
+                new MakeReport(cautions, clock()),
                 new MakeTally(cautions),
                 new ShareSession(sessions));
     }

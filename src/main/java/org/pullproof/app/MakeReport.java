@@ -6,7 +6,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.util.Optional;
+import java.util.Set;
 import org.pullproof.advice.Appraisal;
+import org.pullproof.advice.Cautions;
 import org.pullproof.files.BadFileException;
 import org.pullproof.files.Reason;
 import org.pullproof.files.SessionFolder;
@@ -17,6 +19,7 @@ import org.pullproof.report.Paper;
 import org.pullproof.report.PdfReport;
 import org.pullproof.report.ReportMaker;
 import org.pullproof.report.ReportModel;
+import org.pullproof.report.ReportPart;
 import org.pullproof.report.TextReport;
 import org.pullproof.session.Picture;
 
@@ -25,34 +28,37 @@ public final class MakeReport {
     /** Longer side of a photograph in the report, px. */
     private static final int PHOTO = 480;
 
+    private final ReportMaker maker;
     private final Clock clock;
 
     /**
+     * @param cautions by act
      * @param clock tells when a report is made
      */
-    public MakeReport(Clock clock) {
+    public MakeReport(Cautions cautions, Clock clock) {
+        this.maker = new ReportMaker(cautions);
         this.clock = clock;
     }
 
-    /** What the report says, its photographs in words. */
-    public ReportModel model(Appraisal appraisal) {
-        return new ReportMaker().make(appraisal, LocalDateTime.now(clock));
+    /** What the parts wanted say, the photographs in words. */
+    public ReportModel model(Appraisal appraisal, Set<ReportPart> parts) {
+        return maker.make(appraisal, LocalDateTime.now(clock), parts, picture -> Optional.of(new byte[0]));
     }
 
-    /** The report as plain text, lines of at most 80 characters. */
+    /** The whole report as plain text, lines of at most 80 characters. */
     public String text(Appraisal appraisal) {
-        return new TextReport().write(model(appraisal));
+        return new TextReport().write(model(appraisal, ReportPart.all()));
     }
 
     /**
      * The report as the bytes of a file.
      *
      * @param folder of the session, where its photographs lie
+     * @param parts those wanted
      * @param paper matters only to PDF
      */
-    public byte[] bytes(Appraisal appraisal, Path folder, Format format, Paper paper) {
-        ReportModel report =
-                new ReportMaker().make(appraisal, LocalDateTime.now(clock), picture -> small(folder, picture));
+    public byte[] bytes(Appraisal appraisal, Path folder, Set<ReportPart> parts, Format format, Paper paper) {
+        ReportModel report = maker.make(appraisal, LocalDateTime.now(clock), parts, picture -> small(folder, picture));
         return switch (format) {
             case TEXT -> new TextReport().write(report).getBytes(StandardCharsets.UTF_8);
             case HTML -> new HtmlReport().write(report).getBytes(StandardCharsets.UTF_8);

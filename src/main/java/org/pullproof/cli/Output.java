@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.pullproof.app.Toolbox;
 import org.pullproof.files.PreferenceFile;
+import org.pullproof.report.Paper;
 import org.pullproof.session.Problem;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Inert;
@@ -48,6 +49,16 @@ public final class Output {
     /** How figures are written: as the command line says, else as the user prefers. */
     public Figures figures(Toolbox tools) {
         return new Figures(units.map(Output::system).orElseGet(() -> preferred(tools)));
+    }
+
+    /** What something is printed on: as the command line says, else as the user prefers, else what goes with the units. */
+    Paper paper(Toolbox tools, Optional<Paper> said) {
+        return said.or(() -> liked(tools))
+                .orElseGet(() -> Paper.usualFor(figures(tools).system()));
+    }
+
+    private static Optional<Paper> liked(Toolbox tools) {
+        return tools.preferences().read().preferences().paper().flatMap(Paper::named);
     }
 
     private UnitSystem preferred(Toolbox tools) {

@@ -50,6 +50,9 @@ final class StepsCommand implements Callable<Integer> {
             description = "Print the steps as a card with boxes to tick: .pdf, .html or .txt.")
     private Optional<Path> card = Optional.empty();
 
+    @Option(names = "--paper", paramLabel = "a4|letter", description = PaperOption.WORDS, converter = PaperOption.class)
+    private Optional<Paper> paper = Optional.empty();
+
     @Mixin
     private Output output;
 
@@ -70,7 +73,7 @@ final class StepsCommand implements Callable<Integer> {
             tools.editSteps().write(open.session(), write.get());
         }
         if (card.isPresent()) {
-            byte[] printed = tools.makeRunCard().bytes(appraisal, format.orElseThrow(), Paper.A4);
+            byte[] printed = tools.makeRunCard().bytes(appraisal, format.orElseThrow(), output.paper(tools, paper));
             tools.makeReport().write(printed, card.get());
         }
         if (output.json()) {

@@ -49,12 +49,8 @@ final class TallyCommand implements Callable<Integer> {
                             + " as text to standard output.")
     private Optional<Path> target = Optional.empty();
 
-    @Option(
-            names = "--paper",
-            paramLabel = "a4|letter",
-            defaultValue = "a4",
-            description = "Paper of the PDF; without it, a4.")
-    private ReportCommand.Sheet paper;
+    @Option(names = "--paper", paramLabel = "a4|letter", description = PaperOption.WORDS, converter = PaperOption.class)
+    private Optional<Paper> paper = Optional.empty();
 
     @Mixin
     private Output output;
@@ -76,7 +72,7 @@ final class TallyCommand implements Callable<Integer> {
         OpenSession open = tools.desk().open(session);
         output.complain(open.problems());
         if (target.isPresent()) {
-            Paper sheet = paper == ReportCommand.Sheet.a4 ? Paper.A4 : Paper.LETTER;
+            Paper sheet = output.paper(tools, paper);
             byte[] blank = tools.makeTally().bytes(sheet(open, wanted), format.orElseThrow(), sheet);
             tools.makeReport().write(blank, target.get());
         }

@@ -92,7 +92,7 @@ public final class PreferenceFile {
 
     private static Preferences read(JsonPlace place) throws BadFileException {
         DocumentFormat.require(place, FORMAT);
-        place.onlyKeys("format", "units", "night", "recent", "window", "sheet", "hints-shut", "tables");
+        place.onlyKeys("format", "units", "night", "recent", "window", "sheet", "hints-shut", "tables", "paper");
         UnitSystem units = place.at("units").oneOf(UnitSystem.class);
         boolean night = place.at("night").flag();
         List<Path> recent = place.each("recent", PreferenceFile::path);
@@ -100,7 +100,8 @@ public final class PreferenceFile {
         Optional<String> sheet = place.maybe("sheet", JsonPlace::text);
         boolean hintsShut = place.maybe("hints-shut", JsonPlace::flag).orElse(false);
         List<KnownTable> tables = place.each("tables", PreferenceFile::table);
-        return new Preferences(units, night, recent, window, sheet, hintsShut, tables);
+        Optional<String> paper = place.maybe("paper", JsonPlace::text);
+        return new Preferences(units, night, recent, window, sheet, hintsShut, tables, paper);
     }
 
     private static KnownTable table(JsonPlace place) throws BadFileException {
@@ -142,6 +143,7 @@ public final class PreferenceFile {
                         preferences.tables().stream().map(PreferenceFile::json).toList());
         preferences.window().ifPresent(window -> object.put("window", json(window)));
         preferences.sheet().ifPresent(sheet -> object.put("sheet", sheet));
+        preferences.paper().ifPresent(paper -> object.put("paper", paper));
         return object.entries();
     }
 

@@ -17,6 +17,7 @@ import org.pullproof.units.UnitSystem;
  * @param sheet the sheet looked at last, by its name
  * @param hintsShut whether the hints on the demo were shut for good
  * @param tables what was told of the columns of foreign tables, the last one first, at most {@value #MOST_TABLES}
+ * @param paper the paper chosen last, by its key; none at first
  */
 public record Preferences(
         UnitSystem units,
@@ -25,7 +26,8 @@ public record Preferences(
         Optional<WindowPlace> window,
         Optional<String> sheet,
         boolean hintsShut,
-        List<KnownTable> tables) {
+        List<KnownTable> tables,
+        Optional<String> paper) {
     private static final int MOST_RECENT = 8;
     private static final int MOST_TABLES = 30;
 
@@ -66,28 +68,41 @@ public record Preferences(
 
     /** Before anything was chosen: US units, paper. */
     public static Preferences atFirst() {
-        return new Preferences(UnitSystem.US, false, List.of(), Optional.empty(), Optional.empty(), false, List.of());
+        return new Preferences(
+                UnitSystem.US,
+                false,
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                List.of(),
+                Optional.empty());
     }
 
     public Preferences withUnits(UnitSystem next) {
-        return new Preferences(next, night, recent, window, sheet, hintsShut, tables);
+        return new Preferences(next, night, recent, window, sheet, hintsShut, tables, paper);
     }
 
     public Preferences withNight(boolean next) {
-        return new Preferences(units, next, recent, window, sheet, hintsShut, tables);
+        return new Preferences(units, next, recent, window, sheet, hintsShut, tables, paper);
     }
 
     public Preferences withWindow(WindowPlace next) {
-        return new Preferences(units, night, recent, Optional.of(next), sheet, hintsShut, tables);
+        return new Preferences(units, night, recent, Optional.of(next), sheet, hintsShut, tables, paper);
     }
 
     public Preferences withSheet(String next) {
-        return new Preferences(units, night, recent, window, Optional.of(next), hintsShut, tables);
+        return new Preferences(units, night, recent, window, Optional.of(next), hintsShut, tables, paper);
+    }
+
+    /** What is printed from now on lies on that paper. */
+    public Preferences withPaper(String key) {
+        return new Preferences(units, night, recent, window, sheet, hintsShut, tables, Optional.of(key));
     }
 
     /** The hints on the demo are not shown again. */
     public Preferences withHintsShut() {
-        return new Preferences(units, night, recent, window, sheet, true, tables);
+        return new Preferences(units, night, recent, window, sheet, true, tables, paper);
     }
 
     /** Puts a session at the head of the recent ones. */
@@ -97,7 +112,7 @@ public record Preferences(
                 .distinct()
                 .limit(MOST_RECENT)
                 .toList();
-        return new Preferences(units, night, next, window, sheet, hintsShut, tables);
+        return new Preferences(units, night, next, window, sheet, hintsShut, tables, paper);
     }
 
     /** Remembers what was told of a table; what was told before of tables like it is forgotten. */
@@ -111,7 +126,8 @@ public record Preferences(
                 window,
                 sheet,
                 hintsShut,
-                Stream.concat(Stream.of(told), others).limit(MOST_TABLES).toList());
+                Stream.concat(Stream.of(told), others).limit(MOST_TABLES).toList(),
+                paper);
     }
 
     /** The session opened last. */

@@ -4,10 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.pullproof.advice.Appraisal;
-import org.pullproof.car.Access;
-import org.pullproof.car.CompressionRule;
-import org.pullproof.car.Fact;
-import org.pullproof.car.Runs;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.engine.Geometry;
 import org.pullproof.report.ReportModel.Item;
@@ -24,36 +20,13 @@ record CarSection(Appraisal appraisal, Wording wording) {
         Session session = appraisal.session();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(appraisal.carAnswer()));
-        blocks.add(new Block.Items(told(session)));
+        blocks.add(new Block.Items(new ToldFacts(session.car()).ofTheCar()));
         blocks.add(new Block.Items(engine(session.profile())));
         if (!session.notes().isEmpty()) {
             List<String> notes = session.notes().stream().map(CarSection::note).toList();
             blocks.add(new Block.Points("notes", "Notes", notes, false));
         }
         return new Section("car", "The car and its engine", "as told by its owner", blocks);
-    }
-
-    private List<Item> told(Session session) {
-        List<Item> items = new ArrayList<>();
-        for (Fact fact : Fact.values()) {
-            session.car()
-                    .told(fact)
-                    .ifPresent(text -> items.add(new Item(fact.key(), fact.words(), words(fact, text))));
-        }
-        return items;
-    }
-
-    private String words(Fact fact, String text) {
-        return switch (fact.kind()) {
-            case ACCESS -> Access.of(text).words();
-            case RUNS -> Runs.of(text).words();
-            case MONEY ->
-                appraisal.session().car().money(fact).map(Figures::money).orElse(text);
-            case LENGTH ->
-                appraisal.session().car().quantity(fact).map(Wording::typed).orElse(text);
-            case RULE -> CompressionRule.of(text).words();
-            case BAND, PERCENT, NUMBER, YES_NO, WORDS -> text;
-        };
     }
 
     private List<Item> engine(EngineProfile profile) {

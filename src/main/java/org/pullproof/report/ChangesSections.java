@@ -62,7 +62,10 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
         Block picture = new Block.Picture(
                 ResidualChart.of(ledger, appraisal.session().setups(), Paper.CONTENT_WIDTH, RESIDUALS_HEIGHT));
         return Optional.of(new Section(
-                "fit", "The fit behind the changes", howJudged(ledger), List.of(picture, residuals(ledger))));
+                "fit",
+                "The fit behind the changes",
+                "what setups and drift leave over, pull by pull",
+                List.of(picture, residuals(ledger))));
     }
 
     private String howJudged(ChangeLedger ledger) {

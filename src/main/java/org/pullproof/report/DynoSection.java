@@ -21,9 +21,8 @@ import org.pullproof.units.Shown;
 import org.pullproof.weather.Factor;
 import org.pullproof.weather.PullAir;
 
-/** The dyno days: the air, every pull with its file, factor and flags, and the mean of each setup. */
+/** The dyno days: the air, every pull with its factor and flags, and the mean of each setup. */
 record DynoSection(Appraisal appraisal, Wording wording) {
-    private static final int DIGEST_SHOWN = 12;
     private static final double CURVES_HEIGHT = 500;
 
     /** Nothing before the first day, unless another sheet's figure was told. */
@@ -47,7 +46,6 @@ record DynoSection(Appraisal appraisal, Wording wording) {
                     .map(this::pulls)
                     .forEach(blocks::add);
             blocks.addAll(notLogged());
-            blocks.add(files());
             blocks.add(setups());
         }
         blocks.addAll(air.stated());
@@ -132,28 +130,6 @@ record DynoSection(Appraisal appraisal, Wording wording) {
         return sentences.isEmpty()
                 ? List.of()
                 : List.of(new Block.Points("notLogged", "What was not logged", sentences, false));
-    }
-
-    private Block files() {
-        return new Block.Table(
-                "files",
-                "Files of the pulls, kept untouched in the session",
-                List.of(
-                        words("name", "Pull"),
-                        words("made", "Made"),
-                        words("file", "File as it came"),
-                        figures("samples", "Samples"),
-                        words("sha256", "SHA-256 begins with")),
-                appraisal.dyno().pulls().stream().map(DynoSection::file).toList());
-    }
-
-    private static List<Cell> file(PullFindings pull) {
-        return List.of(
-                Cell.words(pull.name()),
-                Cell.words(Wording.minute(pull.pull().time())),
-                Cell.words(pull.pull().file().original()),
-                Cell.figure(Figures.number(pull.trace().size(), 0), pull.trace().size()),
-                Cell.words(pull.pull().file().sha256().substring(0, DIGEST_SHOWN)));
     }
 
     private Block setups() {

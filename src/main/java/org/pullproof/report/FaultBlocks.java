@@ -2,6 +2,7 @@ package org.pullproof.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.pullproof.health.FaultFindings;
 import org.pullproof.health.FaultFindings.CandidateChance;
@@ -12,17 +13,21 @@ import org.pullproof.units.Figures;
 record FaultBlocks(FaultFindings faults) {
     private static final double WORTH_TELLING = 0.1;
 
-    List<Block> all() {
-        List<Block> blocks = new ArrayList<>();
-        List<List<Cell>> rows = rows();
-        if (!rows.isEmpty()) {
-            blocks.add(candidates(rows));
-        }
-        List<String> next = next();
-        if (faults.read() && !next.isEmpty()) {
-            blocks.add(new Block.Points("nextTests", "Next test of the cylinders", next, false));
-        }
-        return blocks;
+    /** What each cylinder, pair and the engine may have; nothing where nothing is suspected. */
+    Optional<Block> candidates() {
+        return Optional.of(rows()).filter(rows -> !rows.isEmpty()).map(FaultBlocks::candidates);
+    }
+
+    /**
+     * The next tests of the cylinders.
+     *
+     * @param said what was said already: a test whose reason stands there is not told again
+     */
+    List<Block> nextTests(String said) {
+        List<String> next = next(said);
+        return faults.read() && !next.isEmpty()
+                ? List.of(new Block.Points("nextTests", "Next test of the cylinders", next, false))
+                : List.of();
     }
 
     private static Block candidates(List<List<Cell>> rows) {
@@ -88,12 +93,15 @@ record FaultBlocks(FaultFindings faults) {
         return Cell.figure(Figures.percent(100 * probability, 0), probability);
     }
 
-    private List<String> next() {
-        List<String> tests = faults.nextTests().stream()
+    private List<String> next(String said) {
+        if (faults.nextTests().isEmpty()) {
+            return faults.nextWords().isEmpty() ? List.of() : List.of(faults.nextWords());
+        }
+        return faults.nextTests().stream()
+                .filter(proposed -> !said.contains(proposed.why()))
                 .map(proposed -> proposed.test().test().words() + ", "
                         + proposed.test().cost().minutes() + " min, $"
                         + Figures.number(proposed.test().cost().dollars(), 0) + ". " + proposed.why())
                 .toList();
-        return tests.isEmpty() && !faults.nextWords().isEmpty() ? List.of(faults.nextWords()) : tests;
     }
 }

@@ -7,9 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.drawing.Drawing;
 import org.pullproof.drawing.TilePlan;
@@ -26,15 +24,15 @@ import org.pullproof.units.Figures;
 import org.pullproof.units.Shown;
 import org.pullproof.units.Unit;
 
-/** Is the engine sound: the cylinders in short, then every reading with how it was made. */
+/** Is the engine sound: the cylinders in short, then side by side with the rules. */
 record HealthSections(Appraisal appraisal, Wording wording) {
-    /** The plan, the cylinders side by side, and why. */
+    /** The plan, and why. */
     Section inShort() {
         HealthFindings health = appraisal.health();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Picture(tiles()));
         points("reasons", "Why", health.reasons()).ifPresent(blocks::add);
-        blocks.addAll(new FaultBlocks(health.faults()).all());
+        new FaultBlocks(health.faults()).candidates().ifPresent(blocks::add);
         points("remarks", "Also to be said", health.remarks()).ifPresent(blocks::add);
         points(
                         "missing",
@@ -53,7 +51,7 @@ record HealthSections(Appraisal appraisal, Wording wording) {
         return points.isEmpty() ? Optional.empty() : Optional.of(new Block.Points(key, title, points, false));
     }
 
-    /** The rules and the readings as typed; nothing if nothing was read. */
+    /** The cylinders side by side and the rules; nothing if nothing was read. */
     Optional<Section> inFull() {
         List<Block> blocks = new ArrayList<>();
         if (appraisal.health().cylinders().stream().anyMatch(one -> one.state() != State.NOT_MEASURED)) {
@@ -63,12 +61,6 @@ record HealthSections(Appraisal appraisal, Wording wording) {
                 .ifPresent(blocks::add);
         if (!appraisal.health().rules().isEmpty()) {
             blocks.add(rules());
-        }
-        if (!appraisal.session().readings().isEmpty()) {
-            blocks.add(readings());
-        }
-        if (!distinctWays().isEmpty()) {
-            blocks.add(ways());
         }
         return blocks.isEmpty()
                 ? Optional.empty()
@@ -167,58 +159,5 @@ record HealthSections(Appraisal appraisal, Wording wording) {
                 Cell.words(rule.met() ? "met" : "not met"),
                 Cell.words(rule.found()),
                 Cell.words(rule.source()));
-    }
-
-    private Block readings() {
-        return new Block.Table(
-                "readings",
-                "Every reading as typed, in the order it came",
-                List.of(
-                        words("day", "Taken in"),
-                        words("test", "Test"),
-                        words("cylinder", "Cylinder"),
-                        words("value", "Read"),
-                        words("way", "Way"),
-                        words("note", "Note")),
-                appraisal.session().readings().stream().map(this::row).toList());
-    }
-
-    private List<Cell> row(Reading reading) {
-        return List.of(
-                Cell.words(Wording.day(reading.time().toLocalDate())),
-                Cell.words(reading.test().words()),
-                Cell.words(cylinder(reading.cylinder())),
-                Cell.words(ReadingWords.value(reading)),
-                Cell.words(way(reading)),
-                Cell.words(reading.note()));
-    }
-
-    /** Many readings are made one way: it is told once, under a number. */
-    private Block ways() {
-        List<String> ways = distinctWays();
-        return new Block.Table(
-                "ways",
-                "Ways they were made",
-                List.of(words("way", "Way"), words("made", "As far as it was recorded")),
-                IntStream.range(0, ways.size())
-                        .mapToObj(i -> List.of(Cell.words("w" + (i + 1)), Cell.words(ways.get(i))))
-                        .toList());
-    }
-
-    private List<String> distinctWays() {
-        return appraisal.session().readings().stream()
-                .map(ReadingWords::made)
-                .filter(made -> !made.isEmpty())
-                .distinct()
-                .toList();
-    }
-
-    private String way(Reading reading) {
-        int place = distinctWays().indexOf(ReadingWords.made(reading));
-        return place < 0 ? "" : "w" + (place + 1);
-    }
-
-    private static String cylinder(OptionalInt number) {
-        return number.isPresent() ? String.valueOf(number.getAsInt()) : "engine";
     }
 }

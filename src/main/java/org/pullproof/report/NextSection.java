@@ -2,6 +2,7 @@ package org.pullproof.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.NextStep;
 import org.pullproof.report.ReportModel.Item;
 import org.pullproof.report.ReportModel.Section;
@@ -12,7 +13,8 @@ import org.pullproof.units.Sentence;
 final class NextSection {
     private NextSection() {}
 
-    static Section of(NextStep next) {
+    static Section of(Appraisal appraisal) {
+        NextStep next = appraisal.next();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(new Sentence("**" + next.action() + ".** " + next.why())));
         blocks.add(new Block.Items(List.of(
@@ -20,6 +22,7 @@ final class NextSection {
                 new Item("minutes", "Takes about", next.minutes() + String.valueOf(Figures.NO_BREAK_SPACE) + "min"),
                 new Item("cost", "Costs", Figures.money(next.cost())),
                 new Item("needs", "The owner permits", next.needs().words()))));
+        blocks.addAll(new FaultBlocks(appraisal.health().faults()).nextTests(next.why()));
         if (!next.cautions().isEmpty()) {
             blocks.add(new Block.Points("cautions", "Cautions for it", next.cautions(), true));
         }

@@ -4,14 +4,14 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.pullproof.advice.Appraisal;
+import org.pullproof.advice.Cautions;
 import org.pullproof.car.Access;
 import org.pullproof.car.Fact;
-import org.pullproof.health.TestKind;
 import org.pullproof.report.ReportModel.Answer;
 import org.pullproof.report.ReportModel.Item;
-import org.pullproof.report.ReportModel.Section;
 import org.pullproof.session.Picture;
 import org.pullproof.session.Session;
 import org.pullproof.units.Sentence;
@@ -22,26 +22,38 @@ public final class ReportMaker {
     private static final String PRECEDENCE =
             "The maker's service manual and a licensed professional take precedence over anything shown here.";
 
-    /** The report with its photographs in words only. */
+    private final Cautions cautions;
+
+    /**
+     * @param cautions by act
+     */
+    public ReportMaker(Cautions cautions) {
+        this.cautions = cautions;
+    }
+
+    /** The whole report with its photographs in words only. */
     public ReportModel make(Appraisal appraisal, LocalDateTime made) {
-        return make(appraisal, made, picture -> Optional.of(new byte[0]));
+        return make(appraisal, made, ReportPart.all(), picture -> Optional.of(new byte[0]));
     }
 
     /**
      * @param appraisal what the session amounts to
      * @param made when the report is made
+     * @param parts those wanted; cautions, methods and standards go with every one
      * @param small makes a small JPEG of a picture; empty where its file is lost or was changed
      */
-    public ReportModel make(Appraisal appraisal, LocalDateTime made, Function<Picture, Optional<byte[]>> small) {
+    public ReportModel make(
+            Appraisal appraisal, LocalDateTime made, Set<ReportPart> parts, Function<Picture, Optional<byte[]>> small) {
         Wording wording = new Wording(appraisal.figures());
         Session session = appraisal.session();
         return new ReportModel(
+                ReportPart.name(parts),
                 session.car().name(),
                 Wording.engine(session.profile()),
                 head(session, wording, made),
-                answers(appraisal),
-                sections(appraisal, wording, small),
-                foot(appraisal, wording));
+                answers(appraisal, parts),
+                new ChosenSections(appraisal, wording, parts, cautions, small).all(),
+                foot(appraisal, wording, parts));
     }
 
     private static List<Item> head(Session session, Wording wording, LocalDateTime made) {
@@ -64,12 +76,32 @@ public final class ReportMaker {
                 .orElse("not told");
     }
 
-    private static List<Answer> answers(Appraisal appraisal) {
-        return List.of(
-                new Answer("sound", "Is this engine sound?", appraisal.health().answer()),
-                new Answer("inTune", "Is it in tune?", appraisal.tuneUp().answer()),
-                new Answer("changes", "Which adjustment made power?", madePower(appraisal)),
-                new Answer("worth", "Is it worth more money?", appraisal.worth().sentence()));
+    /** The question of each part; the summary asks them all. */
+    private static List<Answer> answers(Appraisal appraisal, Set<ReportPart> parts) {
+        List<Answer> answers = new ArrayList<>();
+        if (asked(parts, ReportPart.HEALTH)) {
+            answers.add(new Answer(
+                    "sound", "Is this engine sound?", appraisal.health().answer()));
+        }
+        if (asked(parts, ReportPart.TUNE_UP)) {
+            answers.add(
+                    new Answer("inTune", "Is it in tune?", appraisal.tuneUp().answer()));
+        }
+        if (asked(parts, ReportPart.CHANGES) || parts.contains(ReportPart.DYNO)) {
+            answers.add(new Answer("changes", "Which adjustment made power?", madePower(appraisal)));
+        }
+        if (asked(parts, ReportPart.MONEY)) {
+            WorthWords worth = new WorthWords(appraisal.worth());
+            answers.add(new Answer(
+                    "worth",
+                    "Is it worth more money?",
+                    parts.contains(ReportPart.MONEY) ? worth.decision() : worth.whole()));
+        }
+        return answers;
+    }
+
+    private static boolean asked(Set<ReportPart> parts, ReportPart part) {
+        return parts.contains(part) || parts.contains(ReportPart.SUMMARY);
     }
 
     private static Sentence madePower(Appraisal appraisal) {
@@ -77,33 +109,11 @@ public final class ReportMaker {
                 + appraisal.dyno().answer().marked());
     }
 
-    private static List<Section> sections(
-            Appraisal appraisal, Wording wording, Function<Picture, Optional<byte[]>> small) {
-        List<Section> sections = new ArrayList<>();
-        sections.add(new HealthSections(appraisal, wording).inShort());
-        new ChangesSections(appraisal, wording).inShort().ifPresent(sections::add);
-        sections.add(NextSection.of(appraisal.next()));
-        sections.add(new CarSection(appraisal, wording).section());
-        new HealthSections(appraisal, wording).inFull().ifPresent(sections::add);
-        if (appraisal.health().missing().contains(TestKind.LEAKDOWN) || leakDownRead(appraisal)) {
-            sections.add(new TdcSection(appraisal.session().profile()).section());
-        }
-        new TuneUpSection(appraisal, wording).section().ifPresent(sections::add);
-        new DynoSection(appraisal, wording).section().ifPresent(sections::add);
-        new ChangesSections(appraisal, wording).inFull().ifPresent(sections::add);
-        sections.addAll(new WorthSection(appraisal, wording).sections());
-        new PicturesSection(appraisal.session(), small).section().ifPresent(sections::add);
-        sections.add(new MethodsSection(appraisal).section());
-        return sections;
-    }
-
-    private static boolean leakDownRead(Appraisal appraisal) {
-        return appraisal.session().readings().stream().anyMatch(reading -> reading.test() == TestKind.LEAKDOWN);
-    }
-
-    private static List<String> foot(Appraisal appraisal, Wording wording) {
+    private static List<String> foot(Appraisal appraisal, Wording wording, Set<ReportPart> parts) {
         List<String> foot = new ArrayList<>();
-        air(appraisal, wording).ifPresent(foot::add);
+        if (asked(parts, ReportPart.CHANGES) || parts.contains(ReportPart.DYNO)) {
+            air(appraisal, wording).ifPresent(foot::add);
+        }
         if (!appraisal.worth().tooEarly()) {
             foot.add("Costs and chances marked “judgement” are defaults the owner can edit.");
         }

@@ -8,6 +8,7 @@ import org.pullproof.units.Sentence;
  * Everything a report says, in the order it says it. Text, HTML, PDF and JSON are four ways to write the same model, so no
  * writer knows more than another. Words that people typed have lost what could steer a terminal or break a page.
  *
+ * @param name what it is: "Report on an engine"
  * @param carName what the owner calls the car
  * @param engine the engine in a few words: "V8"
  * @param head the cells beside the title: made, setup now, standard, …
@@ -16,6 +17,7 @@ import org.pullproof.units.Sentence;
  * @param foot what stands at the foot of every page
  */
 public record ReportModel(
+        String name,
         String carName,
         String engine,
         List<Item> head,

@@ -15,7 +15,7 @@ public final class TextReport {
     /** The report, lines ended by {@code \n}. */
     public String write(ReportModel report) {
         List<String> lines = new ArrayList<>();
-        lines.addAll(Lines.wrapped("Report on an engine: " + report.title(), WIDTH));
+        lines.addAll(Lines.wrapped(report.name() + ": " + report.title(), WIDTH));
         lines.add("=".repeat(WIDTH));
         lines.addAll(Lines.wrapped(oneLine(report.head()), WIDTH));
         report.answers().forEach(answer -> lines.addAll(answer(answer)));

@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.pullproof.advice.Appraisal;
+import org.pullproof.car.Fact;
 import org.pullproof.drawing.MoneyStrip;
 import org.pullproof.report.ReportModel.Section;
 import org.pullproof.units.Figures;
@@ -29,11 +31,12 @@ record WorthSection(Appraisal appraisal, Wording wording) {
     private static final double STRIP_HEIGHT = 40;
     private static final double AXIS_HEIGHT = 16;
 
-    /** Nothing while it is too early to weigh. */
+    /** While it is too early to weigh, what the owner told; nothing if that is nothing. */
     List<Section> sections() {
         WorthFindings worth = appraisal.worth();
         if (worth.tooEarly()) {
-            return List.of();
+            return told().map(items -> new Section("worth", "Money", "as told by the owner", List.of(items))).stream()
+                    .toList();
         }
         AnswerRows rows = new AnswerRows(worth.weighing().answer(), appraisal.figures());
         List<Section> sections = new ArrayList<>();
@@ -43,10 +46,24 @@ record WorthSection(Appraisal appraisal, Wording wording) {
         return sections;
     }
 
+    /** What the owner told of money that the weighing does not say again. */
+    private List<ReportModel.Item> toldBesides() {
+        Set<String> besides = Set.of(Fact.PRICE.key(), Fact.LEAST_PRICE.key(), Fact.SMALLEST_DIFFERENCE.key());
+        return new ToldFacts(appraisal.session().car())
+                .ofThePurse().stream()
+                        .filter(item -> besides.contains(item.key()))
+                        .toList();
+    }
+
+    private Optional<Block> told() {
+        List<ReportModel.Item> items = new ToldFacts(appraisal.session().car()).ofThePurse();
+        return items.isEmpty() ? Optional.empty() : Optional.of(new Block.Items(items));
+    }
+
     private List<Block> decision(WorthFindings worth, AnswerRows rows) {
         Answer answer = rows.answer();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Paragraph(worth.sentence()));
+        blocks.add(new Block.Paragraph(new WorthWords(worth).reasons()));
         blocks.add(options(rows));
         plans(rows).ifPresent(blocks::add);
         if (!answer.flips().isEmpty()) {
@@ -186,9 +203,10 @@ record WorthSection(Appraisal appraisal, Wording wording) {
                 Cell.words(rows.verdict(test)));
     }
 
-    private static Block said(WorthFindings worth, OwnerInputs owner) {
+    private Block said(WorthFindings worth, OwnerInputs owner) {
         String currency = worth.currency();
-        List<ReportModel.Item> items = new ArrayList<>(List.of(
+        List<ReportModel.Item> items = new ArrayList<>(toldBesides());
+        items.addAll(List.of(
                 new ReportModel.Item("worthSound", "Worth if sound", Figures.money(owner.worthSound(), currency)),
                 new ReportModel.Item("valuePerHp", "One hp is worth", Figures.money(owner.valuePerHp(), currency)),
                 new ReportModel.Item("hourPrice", "An own hour", Figures.money(owner.hourPrice(), currency)),

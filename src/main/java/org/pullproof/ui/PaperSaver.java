@@ -12,18 +12,22 @@ import org.pullproof.app.MakeReport;
 import org.pullproof.report.Format;
 import org.pullproof.report.Paper;
 import org.pullproof.ui.shell.SessionViewModel;
-import org.pullproof.units.UnitSystem;
 
 /** Asks where something printed is to go and writes it there, in the format the ending names. */
 final class PaperSaver {
     private final MakeReport writer;
     private final BackgroundRunner runner;
     private final Supplier<Window> owner;
+    private final Supplier<Paper> paper;
 
-    PaperSaver(MakeReport writer, BackgroundRunner runner, Supplier<Window> owner) {
+    /**
+     * @param paper to print on, as chosen last
+     */
+    PaperSaver(MakeReport writer, BackgroundRunner runner, Supplier<Window> owner, Supplier<Paper> paper) {
         this.writer = writer;
         this.runner = runner;
         this.owner = owner;
+        this.paper = paper;
     }
 
     /** Something that can be printed. */
@@ -60,10 +64,10 @@ final class PaperSaver {
                     name + " is written as .pdf, .html or .txt: give " + file.getFileName() + " one of these endings.");
             return;
         }
-        Paper paper = model.look().figures().system() == UnitSystem.US ? Paper.LETTER : Paper.A4;
+        Paper sheet = paper.get();
         runner.run(
                 () -> {
-                    writer.write(printed.as(format.get(), paper), file);
+                    writer.write(printed.as(format.get(), sheet), file);
                     return file;
                 },
                 written -> model.say(name + " is in " + written + "."),

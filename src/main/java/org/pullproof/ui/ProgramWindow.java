@@ -17,7 +17,6 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.Stage;
-import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Cautions;
 import org.pullproof.app.EditJudgement;
 import org.pullproof.app.RecentSession;
@@ -26,12 +25,15 @@ import org.pullproof.engine.EngineProfile;
 import org.pullproof.files.BadFileException;
 import org.pullproof.files.Preferences;
 import org.pullproof.files.ProgramVersion;
+import org.pullproof.report.Paper;
 import org.pullproof.ui.car.CarSheet;
 import org.pullproof.ui.car.CarViewModel;
 import org.pullproof.ui.dynoday.PullFileChooser;
 import org.pullproof.ui.help.Guide;
 import org.pullproof.ui.kept.KeptPage;
 import org.pullproof.ui.kept.KeptViewModel;
+import org.pullproof.ui.paper.PaperPage;
+import org.pullproof.ui.paper.PaperViewModel;
 import org.pullproof.ui.search.Found;
 import org.pullproof.ui.shell.FxRunner;
 import org.pullproof.ui.shell.Keys;
@@ -295,18 +297,19 @@ final class ProgramWindow {
                 tools.desk()::redo,
                 (open, figures) -> tools.appraise().of(open, figures));
         SessionViewModel model = new SessionViewModel(loaded.open(), loaded.appraisal(), services, runner, look, clock);
-        PaperSaver paper = new PaperSaver(tools.makeReport(), runner, scene::getWindow);
-        Runnable report = () -> saveReport(paper, model);
+        PaperSaver paper = new PaperSaver(tools.makeReport(), runner, scene::getWindow, this::paper);
+        PaperDesk desk = new PaperDesk(
+                tools, model, paper, chosen -> prefer(preferences -> preferences.withPaper(chosen.key())));
         model.stageProperty().set(sheetOf(loaded.open().folder()));
         ShellActs acts = new ShellActs(
-                report,
+                leave -> new PaperPage(new PaperViewModel(desk, paper()), leave),
                 () -> saveCopy(model),
                 () -> model.act(tools.desk()::readAgain),
                 leave -> values(model, leave),
                 leave -> versions(model, leave),
                 guide,
-                more(model));
-        MainView view = new MainView(model, sheets(model, paper), acts);
+                more(model, desk));
+        MainView view = new MainView(model, sheets(model, paper, desk), acts);
         shown = Optional.of(model);
         keys = Optional.of(new Keys(view, model));
         root(view, loaded.open().session().car().name() + " – Pullproof");
@@ -328,7 +331,7 @@ final class ProgramWindow {
     }
 
     /** What can be done on every sheet and has no button there. */
-    private List<Found> more(SessionViewModel model) {
+    private List<Found> more(SessionViewModel model, PaperDesk desk) {
         return List.of(
                 Found.act("Begin with another car", "a new session", "Ctrl N", () -> leave(this::newCar)),
                 Found.act("Open a session", "a folder with session.json", "Ctrl O", () -> leave(this::chooseSession)),
@@ -338,6 +341,7 @@ final class ProgramWindow {
                         "",
                         () -> leave(() -> sharing.choose().ifPresent(this::open))),
                 Found.act("Share this session", "session and pull files in one zip", "", () -> sharing.save(model)),
+                Found.act("Plan of the dyno day", "printed, for the operator", "", desk::dayPlan),
                 Found.act(
                         "Title sheet",
                         "the demo, sessions opened not long ago",
@@ -358,32 +362,24 @@ final class ProgramWindow {
         chooseFolder("Folder to save a copy in").ifPresent(chosen -> new CopySaver(tools.desk()).into(model, chosen));
     }
 
-    private void saveReport(PaperSaver paper, SessionViewModel model) {
-        Appraisal appraisal = model.appraisal();
-        paper.save(
-                model,
-                "The report",
-                "report",
-                (format, on) -> tools.makeReport().bytes(appraisal, model.open().folder(), format, on));
+    /** The paper chosen last; before that what goes with the units. */
+    private Paper paper() {
+        return tools.preferences()
+                .read()
+                .preferences()
+                .paper()
+                .flatMap(Paper::named)
+                .orElseGet(() -> Paper.usualFor(look.figures().system()));
     }
 
-    private void saveRunCard(PaperSaver paper, SessionViewModel model) {
-        Appraisal appraisal = model.appraisal();
-        paper.save(
-                model,
-                "The run card",
-                "run-card",
-                (format, on) -> tools.makeRunCard().bytes(appraisal, format, on));
-    }
-
-    private List<Sheet> sheets(SessionViewModel model, PaperSaver paper) {
+    private List<Sheet> sheets(SessionViewModel model, PaperSaver paper, PaperDesk desk) {
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new CarSheet(new CarViewModel(model, tools.setFacts(), tools.chooseProfile(), profiles())));
         sheets.add(new TuneUpSheet(
                 new TuneUpViewModel(model, tools, clock),
                 new PictureDesk(
                         model, tools.attachPicture(), runner, new WindowPictureChooser(scene::getWindow), clock),
-                () -> saveRunCard(paper, model)));
+                desk::runCard));
         TallySaver tally = new TallySaver(tools.makeTally(), paper);
         PictureSaver pictures = new PictureSaver(tools.makeReport(), runner, scene::getWindow);
         sheets.addAll(

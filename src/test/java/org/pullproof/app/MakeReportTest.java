@@ -15,11 +15,13 @@ import org.junit.jupiter.api.io.TempDir;
 import org.pullproof.files.BadFileException;
 import org.pullproof.report.Format;
 import org.pullproof.report.Paper;
+import org.pullproof.report.ReportPart;
 import org.pullproof.testing.GreyCoupe;
+import org.pullproof.testing.Tools;
 
 class MakeReportTest {
     private final MakeReport reports =
-            new MakeReport(Clock.fixed(Instant.parse("2026-06-14T17:10:00Z"), ZoneOffset.UTC));
+            new MakeReport(Tools.cautions(), Clock.fixed(Instant.parse("2026-06-14T17:10:00Z"), ZoneOffset.UTC));
 
     @TempDir
     private Path folder;
@@ -33,7 +35,7 @@ class MakeReportTest {
     void aPdfFileBeginsAsOne() throws IOException {
         Path target = folder.resolve("report.pdf");
 
-        reports.write(reports.bytes(GreyCoupe.untouched(), folder, Format.PDF, Paper.A4), target);
+        reports.write(reports.bytes(GreyCoupe.untouched(), folder, ReportPart.all(), Format.PDF, Paper.A4), target);
 
         assertThat(new String(Files.readAllBytes(target), StandardCharsets.ISO_8859_1))
                 .startsWith("%PDF-");
@@ -43,7 +45,7 @@ class MakeReportTest {
     void anOldFileIsReplacedAndNothingElseIsLeft() throws IOException {
         Path target = Files.writeString(folder.resolve("report.txt"), "old");
 
-        reports.write(reports.bytes(GreyCoupe.untouched(), folder, Format.TEXT, Paper.A4), target);
+        reports.write(reports.bytes(GreyCoupe.untouched(), folder, ReportPart.all(), Format.TEXT, Paper.A4), target);
 
         assertThat(target).content().startsWith("Report on an engine");
         assertThat(folder.toFile().list()).containsExactly("report.txt");

@@ -9,6 +9,7 @@ import java.time.LocalDateTime;
 import org.junit.jupiter.api.Test;
 import org.pullproof.report.ReportMaker;
 import org.pullproof.testing.GreyCoupe;
+import org.pullproof.testing.Tools;
 
 class ReportJsonTest {
     @Test
@@ -38,7 +39,7 @@ class ReportJsonTest {
     private static JsonNode json() throws JsonProcessingException {
         LocalDateTime made = LocalDateTime.of(2026, 6, 14, 17, 10);
         return new ObjectMapper()
-                .readTree(ReportJson.of(new ReportMaker().make(GreyCoupe.appraisal(), made))
+                .readTree(ReportJson.of(new ReportMaker(Tools.cautions()).make(GreyCoupe.appraisal(), made))
                         .toString());
     }
 }

@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import org.junit.jupiter.api.Test;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.testing.GreyCoupe;
+import org.pullproof.testing.Tools;
 import org.pullproof.testing.Xml;
 import org.w3c.dom.Document;
 
@@ -56,7 +57,8 @@ class HtmlReportTest {
     }
 
     private static String html(Appraisal appraisal) {
-        return new HtmlReport().write(new ReportMaker().make(appraisal, LocalDateTime.of(2026, 6, 14, 17, 10)));
+        return new HtmlReport()
+                .write(new ReportMaker(Tools.cautions()).make(appraisal, LocalDateTime.of(2026, 6, 14, 17, 10)));
     }
 
     private static Document page(Appraisal appraisal) {

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.testing.GreyCoupe;
+import org.pullproof.testing.Tools;
 
 class PdfReportTest {
     @Test
@@ -84,7 +85,7 @@ class PdfReportTest {
     }
 
     private static PDDocument pdf(Appraisal appraisal, Paper paper) throws IOException {
-        ReportModel report = new ReportMaker().make(appraisal, LocalDateTime.of(2026, 6, 14, 17, 10));
+        ReportModel report = new ReportMaker(Tools.cautions()).make(appraisal, LocalDateTime.of(2026, 6, 14, 17, 10));
         return Loader.loadPDF(new PdfReport().write(report, paper));
     }
 

@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.testing.GreyCoupe;
+import org.pullproof.testing.Tools;
 
 class TextReportTest {
     @ParameterizedTest
@@ -69,6 +70,7 @@ class TextReportTest {
     }
 
     private static String text(Appraisal appraisal) {
-        return new TextReport().write(new ReportMaker().make(appraisal, LocalDateTime.of(2026, 6, 14, 17, 10)));
+        return new TextReport()
+                .write(new ReportMaker(Tools.cautions()).make(appraisal, LocalDateTime.of(2026, 6, 14, 17, 10)));
     }
 }

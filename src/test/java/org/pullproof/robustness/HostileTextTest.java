@@ -25,6 +25,7 @@ import org.pullproof.cli.CommandHarness;
 import org.pullproof.cli.CommandHarness.Outcome;
 import org.pullproof.report.Format;
 import org.pullproof.report.Paper;
+import org.pullproof.report.ReportPart;
 import org.pullproof.testing.FileTree;
 import org.pullproof.testing.Tools;
 import org.pullproof.units.Figures;
@@ -73,12 +74,14 @@ class HostileTextTest {
         assertThat(tags(html)).isEqualTo(plain);
         assertThat(Inertness.steers(html)).isFalse();
         assertThat(Inertness.steers(tools.makeReport().text(appraisal))).isFalse();
-        pdfIsInert(tools.makeReport().bytes(appraisal, car, Format.PDF, Paper.A4));
+        pdfIsInert(tools.makeReport().bytes(appraisal, car, ReportPart.all(), Format.PDF, Paper.A4));
         COMMANDS.forEach(this::commandIsInert);
     }
 
     private String html(Appraisal appraisal) {
-        return new String(tools.makeReport().bytes(appraisal, car, Format.HTML, Paper.A4), StandardCharsets.UTF_8);
+        return new String(
+                tools.makeReport().bytes(appraisal, car, ReportPart.all(), Format.HTML, Paper.A4),
+                StandardCharsets.UTF_8);
     }
 
     /** Every kind of element with its kinds of attributes: HTML and the SVG in it. */

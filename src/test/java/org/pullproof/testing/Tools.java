@@ -2,9 +2,11 @@ package org.pullproof.testing;
 
 import java.nio.file.Path;
 import org.pullproof.Main;
+import org.pullproof.advice.Cautions;
 import org.pullproof.app.Toolbox;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.files.BadFileException;
+import org.pullproof.files.TradeFiles;
 
 /** The tools of the program, built as the program builds them. */
 public final class Tools {
@@ -18,6 +20,12 @@ public final class Tools {
     /** With preferences and copies of demos in a folder of the test. */
     public static Toolbox with(Path config) {
         return Main.tools(Path.of("."), config, config.resolve("sessions"));
+    }
+
+    /** The cautions that come with the program. */
+    public static Cautions cautions() {
+        TradeFiles trade = new TradeFiles();
+        return new Cautions(trade.cautions(), trade.lastCaution());
     }
 
     /** A profile that comes with the program. */

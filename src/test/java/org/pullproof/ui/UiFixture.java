@@ -111,7 +111,7 @@ public final class UiFixture {
     /** Nothing to save, and no values to show. */
     public static ShellActs shellActs() {
         return new ShellActs(
-                () -> {},
+                leave -> new Region(),
                 () -> {},
                 () -> {},
                 leave -> new Region(),

@@ -75,7 +75,11 @@ final class EverythingToFind {
         return List.of(
                 step("Undo", "nothing to undo", model.undoNameProperty().get(), "Ctrl Z", model::undo),
                 step("Redo", "nothing to redo", model.redoNameProperty().get(), "Ctrl Shift Z", model::redo),
-                Found.act("Report", "the whole job on paper: PDF, HTML or text", "Ctrl P", acts.report()),
+                Found.act(
+                        "Report",
+                        "the whole job on paper or parts of it: PDF, HTML or text",
+                        "Ctrl P",
+                        view::openPaper),
                 Found.act("Values that the program judges by", "search, edit, put back", "Ctrl J", view::openValues),
                 Found.act(
                         model.look().nightProperty().get() ? "Light: paper" : "Light: night",

@@ -27,7 +27,7 @@ public final class Keys {
         this.view = view;
         this.model = model;
         acts.put(control(KeyCode.ENTER), view::doNextStep);
-        acts.put(control(KeyCode.P), view.acts().report());
+        acts.put(control(KeyCode.P), view::openPaper);
         acts.put(control(KeyCode.J), view::openValues);
         acts.put(control(KeyCode.F), view::openSearch);
         acts.put(control(KeyCode.K), view::openSearch);

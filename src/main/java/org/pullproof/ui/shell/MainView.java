@@ -48,7 +48,7 @@ public final class MainView extends StackPane {
         this.acts = acts;
         this.next = new NextStepPane(model, this::doNextStep);
         frame.setTop(new TopBar(
-                model, new TopBar.Acts(acts.report(), this::openValues, this::openVersions, this::openSearch)));
+                model, new TopBar.Acts(this::openPaper, this::openValues, this::openVersions, this::openSearch)));
         frame.setLeft(rail);
         frame.setCenter(sheetFrame());
         frame.setRight(next);
@@ -138,6 +138,11 @@ public final class MainView extends StackPane {
     /** Lays a strip over the foot. */
     public void addStrip(Node strip) {
         bottom.getChildren().add(0, strip);
+    }
+
+    /** Opens the page of what can be printed. */
+    void openPaper() {
+        cover(acts.paper().apply(this::uncover));
     }
 
     /** Opens the page of the values that the program judges by. */

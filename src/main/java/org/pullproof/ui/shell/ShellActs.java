@@ -9,7 +9,7 @@ import org.pullproof.ui.search.Found;
 /**
  * What the window offers on every sheet.
  *
- * @param report saves the report
+ * @param paper makes the page of what can be printed; it is handed what closes it
  * @param copy saves the session elsewhere and goes on there
  * @param readAgain takes the session as it is on disk
  * @param values makes the page of the values that the program judges by; it is handed what closes it
@@ -18,7 +18,7 @@ import org.pullproof.ui.search.Found;
  * @param more what else can be done, found by search alone or by its key
  */
 public record ShellActs(
-        Runnable report,
+        Function<Runnable, Node> paper,
         Runnable copy,
         Runnable readAgain,
         Function<Runnable, Node> values,

@@ -94,7 +94,7 @@ final class TopBar extends HBox {
         model.redoNameProperty().addListener((of, before, name) -> name(redo, "Redo", "nothing to redo", name));
         name(undo, "Undo", "nothing to undo", model.undoNameProperty().get());
         name(redo, "Redo", "nothing to redo", model.redoNameProperty().get());
-        Button print = action("Report", "Ctrl P", "Save the report", acts.report());
+        Button print = action("Report", "Ctrl P", "The report and cards on paper", acts.report());
         Button judged = action("Values", "Ctrl J", "What the program judges by", acts.values());
         judged.setId("open-values");
         Button kept = action("Kept", "Ctrl H", "Kept versions of earlier sittings", acts.versions());
