@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -19,12 +21,13 @@ import org.pullproof.car.Fact;
 import org.pullproof.dyno.DynoDay;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFile;
-import org.pullproof.dyno.Trace;
 import org.pullproof.files.BadFileException;
+import org.pullproof.files.FileBytes;
 import org.pullproof.files.SessionFolder;
 import org.pullproof.session.Edit;
 import org.pullproof.session.Session;
 import org.pullproof.testing.FileTree;
+import org.pullproof.testing.OnePull;
 import org.pullproof.testing.Tools;
 
 class SessionDeskTest {
@@ -32,7 +35,7 @@ class SessionDeskTest {
 
     /** The first byte of the file is the power in W, so that a test sees which file was read. */
     private final SessionDesk desk = new SessionDesk(
-            (pull, bytes) -> Trace.of(new double[] {2000, 3000}, new double[] {bytes[0], bytes[0]}),
+            (name, bytes, how) -> OnePull.of(firstByte(bytes)),
             Clock.fixed(NOON.toInstant(ZoneOffset.UTC), ZoneOffset.UTC));
 
     @TempDir
@@ -43,6 +46,14 @@ class SessionDeskTest {
     @BeforeEach
     void aSession() throws Exception {
         open = desk.create(folder.resolve("car"), "car", Tools.profile("i4-distributor"));
+    }
+
+    private static byte firstByte(FileBytes bytes) throws BadFileException {
+        try (InputStream in = bytes.open()) {
+            return in.readNBytes(1)[0];
+        } catch (IOException failure) {
+            throw new BadFileException("run.csv", "", "it could not be read");
+        }
     }
 
     private static Edit tell(Fact fact, String text) {

@@ -267,6 +267,6 @@ class AnyTableTest {
     }
 
     private static PullTable read(HowRead how, String... lines) throws UnreadablePullException {
-        return PullTable.read(Tables.of(lines), how);
+        return PullTable.read(TableRows.of(Tables.of(lines)), how);
     }
 }
