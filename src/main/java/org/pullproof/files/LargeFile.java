@@ -18,7 +18,7 @@ public record LargeFile(Path path, LocalDateTime changed, String sha256) {
      * A table takes about 1.5 bytes of memory for each of its own while it is read, and as much while its session is open; the program
      * has a quarter of the computer's memory.
      */
-    private static final int MOST_MEGABYTES = 500;
+    private static final int MOST_MEGABYTES = 200;
 
     /**
      * @throws BadFileException naming the file, if it is not there, is no plain file, cannot be read or is too large

@@ -206,6 +206,28 @@ class SessionFolderTest {
         assertThat(bytes(kept)).isEqualTo(bytes);
     }
 
+    @Test
+    void aFileThatChangedSinceItWasMetIsNotKept() throws Exception {
+        Path growing = Files.write(path.resolve("growing.csv"), new byte[] {1});
+        LargeFile met = LargeFile.at(growing);
+        Files.write(growing, new byte[] {1, 2});
+        assertThatExceptionOfType(BadFileException.class)
+                .isThrownBy(() -> folder().keep(met))
+                .withMessageEndingWith("the file changed while it was read; take it in again once it is whole;"
+                        + " the pull was not taken in.");
+        assertThat(path.resolve("pulls/growing.csv")).doesNotExist();
+    }
+
+    @Test
+    void aFileMetWholeIsKeptByteForByte() throws Exception {
+        byte[] bytes = new byte[300_000];
+        new java.util.Random(1).nextBytes(bytes);
+        Path file = Files.write(path.resolve("long.csv"), bytes);
+        PullFile kept = folder().keep(LargeFile.at(file));
+        assertThat(Files.readAllBytes(path.resolve("pulls/long.csv"))).isEqualTo(bytes);
+        assertThat(bytes(kept)).isEqualTo(bytes);
+    }
+
     /** FIPS 180-4, example of one block: SHA-256 of "abc" (the digest printed in NIST's example values). */
     @Test
     void theDigestIsSha256() throws Exception {
