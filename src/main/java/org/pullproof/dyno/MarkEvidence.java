@@ -1,5 +1,7 @@
 package org.pullproof.dyno;
 
+import java.util.stream.IntStream;
+
 /**
  * What the cells of a table tell of its decimal mark, met one after another.
  *
@@ -25,13 +27,31 @@ final class MarkEvidence {
 
     /** Minds a cell of a column that is needed. */
     void see(String cell) {
-        int comma = cell.lastIndexOf(',');
-        boolean point = cell.indexOf('.') >= 0;
-        if ((comma >= 0 || point) && looksLikeFigure(cell)) {
-            commas |= comma >= 0;
-            points |= point;
-            commaIsNoThousand |= comma >= 0 && digitsOnly(cell, comma + 1) && cell.length() - comma - 1 != 3;
+        int comma = -1;
+        boolean point = false;
+        for (int i = 0; i < cell.length(); i++) {
+            char at = cell.charAt(i);
+            if (at >= '0' && at <= '9') {
+                continue;
+            }
+            if (at == ',') {
+                comma = i;
+            } else if (at == '.') {
+                point = true;
+            } else if (!stands(at, i)) {
+                return;
+            }
         }
+        points |= point;
+        if (comma >= 0) {
+            commas = true;
+            commaIsNoThousand |= digitsOnly(cell, comma + 1) && cell.length() - comma - 1 != 3;
+        }
+    }
+
+    /** Whether a figure may have that character there, whichever of the marks is the decimal one. */
+    private static boolean stands(char at, int place) {
+        return (at >= '0' && at <= '9') || ".,\u00a0 '".indexOf(at) >= 0 || (place == 0 && "+-\u2212".indexOf(at) >= 0);
     }
 
     /** Minds a cell of engine speed, after {@link #see}. */
@@ -45,14 +65,7 @@ final class MarkEvidence {
     }
 
     private static boolean looksLikeFigure(String cell) {
-        int from = !cell.isEmpty() && "+-\u2212".indexOf(cell.charAt(0)) >= 0 ? 1 : 0;
-        for (int i = from; i < cell.length(); i++) {
-            char at = cell.charAt(i);
-            if ((at < '0' || at > '9') && ".,\u00a0 '".indexOf(at) < 0) {
-                return false;
-            }
-        }
-        return cell.length() > from;
+        return !cell.isEmpty() && IntStream.range(0, cell.length()).allMatch(i -> stands(cell.charAt(i), i));
     }
 
     private static boolean digitsOnly(String cell, int from) {

@@ -3,8 +3,8 @@ package org.pullproof.dyno;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.pullproof.units.RpmRange;
 
@@ -43,7 +43,11 @@ public final class Recording {
         }
 
         double[] picked(int[] rows) {
-            return Arrays.stream(rows).mapToDouble(this::at).toArray();
+            double[] picked = new double[rows.length];
+            for (int i = 0; i < rows.length; i++) {
+                picked[i] = at(rows[i]);
+            }
+            return picked;
         }
     }
 
@@ -80,7 +84,7 @@ public final class Recording {
 
     /** Whether there is such a column with at least one figure. */
     public boolean logs(Role role) {
-        return IntStream.range(0, size).anyMatch(row -> Double.isFinite(at(role, row)));
+        return columns.containsKey(role) && highest(role).isPresent();
     }
 
     /** The figure of a row, NaN where it is blank or there is no such column. */
@@ -95,16 +99,27 @@ public final class Recording {
     }
 
     double[] finite(Role role, int from, int to) {
-        return figures(role, from, to).toArray();
+        double[] there = new double[to - from];
+        int count = 0;
+        for (int row = from; row < to; row++) {
+            double figure = at(role, row);
+            if (Double.isFinite(figure)) {
+                there[count++] = figure;
+            }
+        }
+        return count == there.length ? there : Arrays.copyOf(there, count);
     }
 
     /** The highest figure of a role; empty if it has none. */
     OptionalDouble highest(Role role) {
-        return figures(role, 0, size).max();
-    }
-
-    private DoubleStream figures(Role role, int from, int to) {
-        return IntStream.range(from, to).mapToDouble(row -> at(role, row)).filter(Double::isFinite);
+        double highest = Double.NaN;
+        for (int row = 0; row < size; row++) {
+            double figure = at(role, row);
+            if (Double.isFinite(figure) && !(figure <= highest)) {
+                highest = figure;
+            }
+        }
+        return Double.isNaN(highest) ? OptionalDouble.empty() : OptionalDouble.of(highest);
     }
 
     /** The rows from one to before another. */
@@ -122,7 +137,7 @@ public final class Recording {
 
     /** The figures of a role that is logged, in the given rows. */
     double[] picked(Role role, int[] rows) {
-        return Arrays.stream(rows).mapToDouble(row -> at(role, row)).toArray();
+        return Objects.requireNonNull(columns.get(role)).picked(rows);
     }
 
     /** The same with one column more, or another in its place. */

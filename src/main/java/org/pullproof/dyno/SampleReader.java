@@ -1,9 +1,9 @@
 package org.pullproof.dyno;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.pullproof.dyno.Columns.Column;
 import org.pullproof.units.Quoted;
@@ -18,6 +18,8 @@ final class SampleReader {
 
     private static final double SLOWEST_RPM = 100;
     private static final double FASTEST_RPM = 25000;
+
+    private static final int FIRST_ROWS = 1024;
 
     private final DecimalMark mark;
     private final MarkEvidence evidence = new MarkEvidence(SLOWEST_RPM);
@@ -41,7 +43,8 @@ final class SampleReader {
     private static final class Channel {
         private final Role role;
         private final Column column;
-        private DoubleStream.Builder figures = DoubleStream.builder();
+        private double[] figures = new double[FIRST_ROWS];
+        private int size;
         private double latest;
 
         Channel(Role role, Column column) {
@@ -56,13 +59,16 @@ final class SampleReader {
         }
 
         void keep() {
-            figures.add(latest);
+            if (size == figures.length) {
+                figures = Arrays.copyOf(figures, size + size / 2);
+            }
+            figures[size++] = latest;
         }
 
         /** Its figures, which are then let go here. */
         double[] taken() {
-            double[] all = figures.build().toArray();
-            figures = DoubleStream.builder();
+            double[] all = Arrays.copyOf(figures, size);
+            figures = all;
             return all;
         }
     }
@@ -145,10 +151,10 @@ final class SampleReader {
         if (usable) {
             lines.add(row.line());
             needed.forEach(Channel::keep);
-            others.forEach(channel -> {
+            for (Channel channel : others) {
                 channel.read(row.cell(channel.column.index()), mark);
                 channel.keep();
-            });
+            }
         }
     }
 

@@ -23,7 +23,7 @@ record CsvLook(Charset charset, int mark, char separator, boolean oddQuotes) {
     /** More than any row of a table; a guard against what is no table. */
     private static final int LONGEST_LINE = 1_000_000;
 
-    private static final int BUFFER = 1 << 16;
+    private static final int BUFFER = 1 << 13;
     private static final Charset WESTERN = Charset.forName("windows-1252");
 
     /**

@@ -1,10 +1,8 @@
 package org.pullproof.files;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Finds the character between the cells of a table. */
 final class Separator {
@@ -32,13 +30,25 @@ final class Separator {
 
     /** How many lines have the commonest number of that character outside quotes, lines without it left aside. */
     private static long agreeing(List<String> lines, char candidate) {
-        Map<Long, Long> linesByCount = lines.stream()
-                .map(line -> line.replaceAll("\"[^\"]*\"", ""))
-                .map(line -> line.chars().filter(c -> c == candidate).count())
-                .filter(count -> count > 0)
-                .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
-        return Stream.concat(Stream.of(0L), linesByCount.values().stream())
-                .max(Long::compare)
-                .orElseThrow();
+        Map<Integer, Integer> linesByCount = new HashMap<>();
+        for (String line : lines) {
+            int count = outsideQuotes(line, candidate);
+            if (count > 0) {
+                linesByCount.merge(count, 1, Integer::sum);
+            }
+        }
+        return linesByCount.values().stream().max(Integer::compare).orElse(0);
+    }
+
+    /** A quotation mark without a partner in its line quotes nothing: an inch. */
+    private static int outsideQuotes(String line, char candidate) {
+        int count = 0;
+        int at = 0;
+        while (at < line.length()) {
+            int close = line.charAt(at) == '"' ? line.indexOf('"', at + 1) : -1;
+            count += line.charAt(at) == candidate ? 1 : 0;
+            at = close < 0 ? at + 1 : close + 1;
+        }
+        return count;
     }
 }
