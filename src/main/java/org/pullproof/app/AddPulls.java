@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.dyno.DynoDays;
 import org.pullproof.dyno.HowRead;
@@ -16,8 +18,9 @@ import org.pullproof.dyno.ImportProblem;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFile;
 import org.pullproof.dyno.PullTable;
+import org.pullproof.dyno.Trace;
 import org.pullproof.files.BadFileException;
-import org.pullproof.files.IncomingFile;
+import org.pullproof.files.LargeFile;
 import org.pullproof.session.Edit;
 import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
@@ -123,14 +126,22 @@ public final class AddPulls {
         Session inSetup = inSetup(open.session(), wanted, times.all().get(0));
         List<Pull> pulls = kept(open, wanted, files, inSetup, times.all());
         left.addAll(times.guesses(pulls));
-        OpenSession next = desk.edit(open, new Edit(name(inSetup, pulls), before -> {
+        Edit edit = new Edit(name(inSetup, pulls), before -> {
             Session session = inSetup(before, wanted, pulls.get(0).time());
             for (Pull pull : pulls) {
                 session = session.withDays(DynoDays.with(session.days(), pull));
             }
             return session;
-        }));
+        });
+        OpenSession next = desk.edit(open, edit, read(pulls, files));
         return new Outcome(next, pulls, left);
+    }
+
+    /** The figures of the pulls, which are then not read again from what is kept: it has the same bytes. */
+    private static Map<Pull, Trace> read(List<Pull> pulls, List<ReadFile> files) {
+        List<Trace> traces =
+                files.stream().flatMap(file -> file.table().pulls().stream()).toList();
+        return IntStream.range(0, pulls.size()).boxed().collect(Collectors.toMap(pulls::get, traces::get));
     }
 
     private static String name(Session session, List<Pull> pulls) {
@@ -139,7 +150,7 @@ public final class AddPulls {
     }
 
     /** A file that came, and the pulls in it. */
-    record ReadFile(Path path, IncomingFile file, PullTable table) {}
+    record ReadFile(Path path, LargeFile file, PullTable table) {}
 
     /** Reads every file before anything is kept, so that all that is wrong is told at once. */
     private List<ReadFile> readAll(Wanted wanted, Progress progress) throws BadFileException {
@@ -148,13 +159,13 @@ public final class AddPulls {
         int done = 0;
         for (Path path : wanted.files()) {
             progress.at(done++, wanted.files().size());
-            if (progress.stopped()) {
-                throw new IllegalArgumentException("Stopped: no pull was taken in, the session is as it was.");
-            }
+            requireGoing(progress);
             try {
-                IncomingFile file = IncomingFile.read(path);
-                files.add(new ReadFile(path, file, reader.table(path.toString(), file.bytes(), wanted.how())));
+                LargeFile file = LargeFile.at(path);
+                StoppableBytes bytes = new StoppableBytes(file.bytes(), progress);
+                files.add(new ReadFile(path, file, reader.table(path.toString(), bytes, wanted.how())));
             } catch (BadFileException bad) {
+                requireGoing(progress);
                 wrong.addAll(bad.problems());
             }
         }
@@ -165,6 +176,12 @@ public final class AddPulls {
             throw new IllegalArgumentException("No pull file is named.");
         }
         return files;
+    }
+
+    private static void requireGoing(Progress progress) {
+        if (progress.stopped()) {
+            throw new IllegalArgumentException("Stopped: no pull was taken in, the session is as it was.");
+        }
     }
 
     private static Problem problem(Path file, ImportProblem problem) {
@@ -192,8 +209,7 @@ public final class AddPulls {
         int number = DynoDays.nextNumber(inSetup.days(), setup);
         List<Pull> pulls = new ArrayList<>();
         for (ReadFile file : files) {
-            PullFile kept = desk.keep(
-                    open, folder -> folder.keep(file.file().name(), file.file().bytes()));
+            PullFile kept = desk.keep(open, folder -> folder.keep(file.file()));
             for (int part = 1; part <= file.table().pulls().size(); part++) {
                 pulls.add(new Pull(
                         setup,

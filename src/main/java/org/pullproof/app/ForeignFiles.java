@@ -7,7 +7,7 @@ import org.pullproof.dyno.ColumnChoice;
 import org.pullproof.dyno.TableLook;
 import org.pullproof.dyno.TableRow;
 import org.pullproof.files.BadFileException;
-import org.pullproof.files.IncomingFile;
+import org.pullproof.files.LargeFile;
 import org.pullproof.files.PreferenceFile;
 import org.pullproof.files.Preferences;
 import org.pullproof.files.Preferences.KnownTable;
@@ -33,7 +33,7 @@ public final class ForeignFiles {
     private Optional<ForeignTable> look(Path file) {
         try {
             List<TableRow> rows =
-                    reader.rows(file.toString(), IncomingFile.read(file).bytes());
+                    reader.head(file.toString(), LargeFile.at(file).bytes(), ForeignTable.MOST_ROWS);
             return TableLook.of(rows).flatMap(look -> unread(file, rows, look));
         } catch (BadFileException noTable) {
             return Optional.empty();

@@ -1,14 +1,17 @@
 package org.pullproof.app;
 
-import org.pullproof.dyno.Pull;
-import org.pullproof.dyno.Trace;
+import org.pullproof.dyno.HowRead;
+import org.pullproof.dyno.PullTable;
 import org.pullproof.files.BadFileException;
+import org.pullproof.files.FileBytes;
 
-/** Reads the figures of a pull out of the bytes of its kept file. */
+/** Reads the pulls of one file. */
 @FunctionalInterface
 public interface PullReader {
     /**
+     * @param name of the file, for messages
+     * @param how what a person said of its columns and of the drum
      * @throws BadFileException naming the file and the place in it
      */
-    Trace read(Pull pull, byte[] bytes) throws BadFileException;
+    PullTable table(String name, FileBytes bytes, HowRead how) throws BadFileException;
 }

@@ -11,6 +11,7 @@ import org.pullproof.dyno.RollRows;
 import org.pullproof.dyno.TableRow;
 import org.pullproof.dyno.UnreadablePullException;
 import org.pullproof.files.BadFileException;
+import org.pullproof.files.FileBytes;
 import org.pullproof.files.IncomingFile;
 
 /** Tells what follows from files of a roll's or a car's speed against time; keeps nothing. */
@@ -53,8 +54,8 @@ public final class ReadRoll {
 
     private <T> T told(Path file, Telling<T> telling) throws BadFileException {
         try {
-            return telling.of(
-                    reader.rows(file.toString(), IncomingFile.read(file).bytes()));
+            return telling.of(reader.head(
+                    file.toString(), FileBytes.of(IncomingFile.read(file).bytes()), Integer.MAX_VALUE));
         } catch (UnreadablePullException unreadable) {
             throw new BadFileException(file.toString(), unreadable.place(), unreadable.sentence());
         }

@@ -3,7 +3,6 @@ package org.pullproof.app;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -120,25 +119,37 @@ public final class SessionDesk {
      * @throws BadFileException if the outcome could not be written
      */
     public OpenSession edit(OpenSession open, Edit edit) throws BadFileException {
-        return written(open, open.history().edit(edit));
+        return edit(open, edit, Map.of());
+    }
+
+    /**
+     * The same, with the figures of pulls that the edit brings and that were read on the way.
+     *
+     * @throws IllegalArgumentException with a sentence if the edit is refused
+     * @throws BadFileException if the outcome could not be written
+     */
+    OpenSession edit(OpenSession open, Edit edit, Map<Pull, Trace> read) throws BadFileException {
+        return written(open, open.history().edit(edit), read);
     }
 
     /** Takes the last edit back; the same session if there is none. */
     public OpenSession undo(OpenSession open) throws BadFileException {
-        return written(open, open.history().undo());
+        return written(open, open.history().undo(), Map.of());
     }
 
     /** Does the last undone edit again; the same session if there is none. */
     public OpenSession redo(OpenSession open) throws BadFileException {
-        return written(open, open.history().redo());
+        return written(open, open.history().redo(), Map.of());
     }
 
-    private OpenSession written(OpenSession open, History next) throws BadFileException {
+    private OpenSession written(OpenSession open, History next, Map<Pull, Trace> read) throws BadFileException {
         if (next.present().equals(open.session())) {
             return new OpenSession(open.folder(), next, open.traces(), open.problems());
         }
         lock.during(open.folder(), () -> replaced(open, next));
-        return withTraces(open.folder(), next, known(open));
+        Map<Pull, Trace> known = new HashMap<>(known(open));
+        known.putAll(read);
+        return withTraces(open.folder(), next, known);
     }
 
     private History replaced(OpenSession open, History next) throws BadFileException {
@@ -246,17 +257,7 @@ public final class SessionDesk {
     }
 
     private OpenSession withTraces(Path folder, History history, Map<Pull, Trace> known) {
-        SessionFolder place = folders.apply(folder);
-        Map<String, Trace> traces = new HashMap<>();
-        List<Problem> problems = new ArrayList<>();
-        for (Pull pull : pulls(history.present())) {
-            try {
-                Trace trace = known.get(pull);
-                traces.put(pull.id(), trace != null ? trace : reader.read(pull, place.bytes(pull.file())));
-            } catch (BadFileException bad) {
-                problems.addAll(bad.problems());
-            }
-        }
-        return new OpenSession(folder, history, traces, problems);
+        PullFigures figures = PullFigures.of(pulls(history.present()), known, folders.apply(folder), reader);
+        return new OpenSession(folder, history, figures.traces(), figures.problems());
     }
 }

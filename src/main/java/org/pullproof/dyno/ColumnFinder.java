@@ -17,6 +17,9 @@ final class ColumnFinder {
     /** A preamble is a page at most. */
     private static final int PREAMBLE_ROWS = 200;
 
+    /** So many rows of a table tell its columns: the preamble, the header, units below it, and figures. */
+    static final int HEAD_ROWS = PREAMBLE_ROWS + 50;
+
     private final List<TableRow> rows;
     private final HeaderRow header;
     private final ColumnUnits units;

@@ -2,6 +2,7 @@ package org.pullproof.dyno;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.pullproof.units.Unit;
 
@@ -35,6 +36,11 @@ record Columns(
      * @param header as it stands
      */
     record Column(int index, Unit unit, String header) {}
+
+    /** The column of a role that is there. */
+    Column column(Role role) {
+        return Objects.requireNonNull(columns.get(role));
+    }
 
     boolean has(Role role) {
         return columns.containsKey(role);

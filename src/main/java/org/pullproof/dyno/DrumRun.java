@@ -35,10 +35,9 @@ public record DrumRun(
     public static DrumRun read(List<TableRow> rows, List<ColumnChoice> choices, Drum drum, Optional<Drag> loss)
             throws UnreadablePullException {
         Columns columns = ColumnFinder.find(rows, choices, Need.ROLL);
-        RowProblems problems = new RowProblems();
-        SampleReader.Read read = withSpeed(RollRows.read(rows, columns, problems), columns);
+        SampleReader.Read read = withSpeed(RollRows.read(rows, columns), columns);
         RollLoss taken = loss.map(RollLoss.class::cast).orElse(RollLoss.NOT_MEASURED);
-        List<Trace> pulls = new PullMaker(columns, Optional.of(drum), taken, read, problems).pulls();
+        List<Trace> pulls = new PullMaker(columns, Optional.of(drum), taken, read).pulls();
         if (pulls.size() != 1) {
             throw new UnreadablePullException(
                     columns.headerLine(),
@@ -47,7 +46,7 @@ public record DrumRun(
                             : "the file holds " + pulls.size() + " runs; give one.");
         }
         List<ImportProblem> all = new ArrayList<>(columns.doubts());
-        all.addAll(problems.all());
+        all.addAll(read.problems().all());
         Trace trace = pulls.get(0);
         loss.flatMap(told -> beyond(trace, told, columns.headerLine())).ifPresent(all::add);
         return new DrumRun(trace, errors(trace, new DrumPower(drum, taken)), !columns.has(Role.RPM), loss, all);

@@ -28,7 +28,11 @@ record HeaderRow(int row, int line, List<Header> headers, boolean unitsBelow, Li
     }
 
     static boolean hasWords(TableRow row) {
-        return row.cells().stream().anyMatch(cell -> cell.strip().matches("\\p{L}.*"));
+        return row.cells().stream().map(String::strip).anyMatch(HeaderRow::isWord);
+    }
+
+    static boolean isWord(String cell) {
+        return !cell.isEmpty() && Character.isLetter(cell.codePointAt(0));
     }
 
     /** Whether that row has a unit, for a column of the header that names none, and no figure. */

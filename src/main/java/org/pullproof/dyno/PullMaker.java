@@ -27,23 +27,25 @@ final class PullMaker {
     private final Recording recording;
     private final RowProblems problems;
 
-    PullMaker(Columns columns, Optional<Drum> drum, RollLoss loss, SampleReader.Read read, RowProblems problems) {
+    PullMaker(Columns columns, Optional<Drum> drum, RollLoss loss, SampleReader.Read read) {
         this.columns = columns;
         this.drum = drum;
         this.loss = loss;
         this.lines = read.lines();
         this.recording = read.recording();
-        this.problems = problems;
+        this.problems = read.problems();
     }
 
     /** A pull still in the making: its rows, and where they stand in the recording. */
     private static final class Part {
         private final int[] rows;
         private final Recording recording;
+        private final double peak;
 
         Part(int[] rows, Recording recording) {
             this.rows = rows;
             this.recording = recording;
+            this.peak = recording.highest(Role.POWER).orElse(0);
         }
 
         int size() {
@@ -71,7 +73,7 @@ final class PullMaker {
         }
 
         double peak() {
-            return Arrays.stream(recording.finite(Role.POWER)).max().orElse(0);
+            return peak;
         }
     }
 
@@ -82,7 +84,7 @@ final class PullMaker {
         List<Part> parts = new ArrayList<>();
         for (Stretch stretch : PullSplitter.split(recording)) {
             int[] rows = IntStream.range(stretch.from(), stretch.to()).toArray();
-            parts.add(trimmed(withPower(inTime(new Part(rows, recording.picked(rows))))));
+            parts.add(trimmed(withPower(inTime(new Part(rows, recording.rows(stretch.from(), stretch.to()))))));
         }
         double highest = parts.stream().mapToDouble(Part::peak).max().orElse(0);
         List<Part> loaded = parts.stream()
@@ -175,8 +177,7 @@ final class PullMaker {
     private Part trimmed(Part part) {
         int from = 0;
         int to = part.size();
-        double throttle =
-                Arrays.stream(part.recording().finite(Role.THROTTLE)).max().orElse(0);
+        double throttle = part.recording().highest(Role.THROTTLE).orElse(0);
         while (from < to && (idles(part, from) || closed(part, from, throttle))) {
             from++;
         }
@@ -196,7 +197,7 @@ final class PullMaker {
 
     /** The rows whose speed rises above all before; unbroken runs of the others are named once. */
     private int[] rising(Part part) {
-        List<Integer> kept = new ArrayList<>();
+        IntStream.Builder kept = IntStream.builder();
         List<Integer> dropped = new ArrayList<>();
         double top = 0;
         for (int row = 0; row < part.size(); row++) {
@@ -209,7 +210,7 @@ final class PullMaker {
                 dropped.add(row);
             }
         }
-        return kept.stream().mapToInt(Integer::intValue).toArray();
+        return kept.build().toArray();
     }
 
     private void nameDropped(Part part, List<Integer> dropped, double top) {

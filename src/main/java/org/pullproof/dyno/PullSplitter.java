@@ -39,6 +39,9 @@ final class PullSplitter {
     /** The longest rise in each run of rows with one number. */
     private List<Stretch> numbered(Recording recording) {
         List<Stretch> found = new ArrayList<>();
+        if (!recording.logs(Role.PULL)) {
+            return found;
+        }
         int from = 0;
         for (int row = 1; row <= recording.size(); row++) {
             boolean ends = row == recording.size()

@@ -25,7 +25,7 @@ public record PullTable(List<Trace> pulls, FileTime told, List<ImportProblem> pr
 
     /** Reads a table whose headers, with what a person said of them, tell everything. */
     static PullTable read(List<TableRow> rows, List<ColumnChoice> choices) throws UnreadablePullException {
-        return read(rows, HowRead.by(choices));
+        return read(TableRows.of(rows), HowRead.by(choices));
     }
 
     /**
@@ -34,17 +34,18 @@ public record PullTable(List<Trace> pulls, FileTime told, List<ImportProblem> pr
      * is that which turns the roll, see {@link DrumPower}. Idle before a pull and coasting after it are cut away; rows without a
      * figure, and samples whose speed does not rise, are left out. All that is left out is named.
      *
-     * @param rows the rows of the file
+     * @param rows the rows of the file; only the figures of the columns that are used are held
+     * @param <X> what may go wrong in reading the rows
      * @param how what a person said of the columns and of the drum; goes before what the headers say
      * @throws UnreadablePullException if there is no such table
      */
-    public static PullTable read(List<TableRow> rows, HowRead how) throws UnreadablePullException {
+    public static <X extends Exception> PullTable read(TableRows<X> rows, HowRead how)
+            throws UnreadablePullException, X {
+        List<TableRow> head = rows.head(ColumnFinder.HEAD_ROWS);
         Columns columns =
-                ColumnFinder.find(rows, how.columns(), how.drum().isPresent() ? Need.POWER_OR_ROLL : Need.POWER);
-        RowProblems problems = new RowProblems();
-        List<TableRow> below = rows.subList(columns.firstRow(), rows.size());
-        SampleReader.Read read = new SampleReader(columns, SampleReader.mark(below, columns), problems).read(below);
-        List<Trace> pulls = new PullMaker(columns, how.drum(), RollLoss.NOT_MEASURED, read, problems).pulls();
+                ColumnFinder.find(head, how.columns(), how.drum().isPresent() ? Need.POWER_OR_ROLL : Need.POWER);
+        SampleReader.Read read = SampleReader.read(rows, head, columns);
+        List<Trace> pulls = new PullMaker(columns, how.drum(), RollLoss.NOT_MEASURED, read).pulls();
         if (pulls.isEmpty()) {
             throw new UnreadablePullException(
                     columns.headerLine(),
@@ -52,8 +53,8 @@ public record PullTable(List<Trace> pulls, FileTime told, List<ImportProblem> pr
                             + columns.value().map(Role::key).orElse("roll speed") + ", with the speed rising.");
         }
         List<ImportProblem> all = new ArrayList<>(columns.doubts());
-        all.addAll(problems.all());
-        return new PullTable(pulls, FileTime.in(rows.subList(0, columns.firstRow())), all);
+        all.addAll(read.problems().all());
+        return new PullTable(pulls, FileTime.in(head.subList(0, columns.firstRow())), all);
     }
 
     /** When the file says that its first pull was made, as far as it does. */

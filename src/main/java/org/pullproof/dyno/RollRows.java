@@ -12,9 +12,8 @@ public final class RollRows {
 
     private RollRows() {}
 
-    static SampleReader.Read read(List<TableRow> rows, Columns columns, RowProblems problems) {
-        List<TableRow> below = rows.subList(columns.firstRow(), rows.size());
-        return new SampleReader(columns, SampleReader.mark(below, columns), problems).read(below);
+    static SampleReader.Read read(List<TableRow> rows, Columns columns) {
+        return SampleReader.read(TableRows.of(rows), rows, columns);
     }
 
     /**
@@ -49,7 +48,7 @@ public final class RollRows {
                         .filter(choice -> choice.role() == Role.TIME || choice.role() == Role.ROLL)
                         .toList(),
                 Need.ROLL);
-        Recording read = read(rows, columns, new RowProblems()).recording();
+        Recording read = read(rows, columns).recording();
         double[] second = read.finite(Role.TIME);
         double[] speed = read.finite(Role.ROLL);
         double factor = factor(columns, wanted, radius);

@@ -31,9 +31,7 @@ public record TableLook(List<String> headers, List<List<String>> rows) {
     }
 
     private static long words(TableRow row) {
-        return row.cells().stream()
-                .filter(cell -> cell.strip().matches("\\p{L}.*"))
-                .count();
+        return row.cells().stream().map(String::strip).filter(HeaderRow::isWord).count();
     }
 
     private static TableLook below(List<TableRow> rows, TableRow header) {

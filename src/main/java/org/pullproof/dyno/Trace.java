@@ -29,6 +29,17 @@ public final class Trace {
      * @param watt power at the wheels as measured, W, one for each speed
      */
     public static Trace of(double[] rpm, double[] watt) {
+        requireRising(rpm, watt);
+        Recording recording = Recording.of(Map.of(Role.RPM, rpm, Role.POWER, watt));
+        return new Trace(
+                rpm.clone(),
+                watt.clone(),
+                recording,
+                IntStream.range(0, rpm.length).toArray(),
+                false);
+    }
+
+    private static void requireRising(double[] rpm, double[] watt) {
         if (rpm.length < 2 || rpm.length != watt.length) {
             throw new IllegalArgumentException("A trace has at least two samples and one power a speed, was "
                     + rpm.length + " speeds and " + watt.length + " powers");
@@ -39,13 +50,6 @@ public final class Trace {
                         "The speeds of a trace rise, but " + rpm[i] + " follows " + rpm[i - 1]);
             }
         }
-        Recording recording = Recording.of(Map.of(Role.RPM, rpm, Role.POWER, watt));
-        return new Trace(
-                rpm.clone(),
-                watt.clone(),
-                recording,
-                IntStream.range(0, rpm.length).toArray(),
-                false);
     }
 
     /**
@@ -56,9 +60,10 @@ public final class Trace {
      * @param saysCorrected whether the file says that its figures are corrected already
      */
     static Trace of(Recording recording, int[] rising, boolean saysCorrected) {
-        Recording samples = recording.picked(rising);
-        Trace bare = of(samples.finite(Role.RPM), samples.finite(Role.POWER));
-        return new Trace(bare.rpm, bare.watt, recording, rising.clone(), saysCorrected);
+        double[] rpm = recording.picked(Role.RPM, rising);
+        double[] watt = recording.picked(Role.POWER, rising);
+        requireRising(rpm, watt);
+        return new Trace(rpm, watt, recording, rising.clone(), saysCorrected);
     }
 
     /** Everything that was logged while the pull lasted, in the order of the file. */

@@ -17,14 +17,8 @@ final class BoundedFile {
      */
     static byte[] read(Path file, int mostMegabytes) throws BadFileException {
         try {
-            if (Files.exists(file) && !Files.isRegularFile(file)) {
-                throw new BadFileException(
-                        file.toString(), "", "this is no plain file; name one that can be read whole.");
-            }
+            requirePlain(file, mostMegabytes);
             int most = mostMegabytes * MEGABYTE;
-            if (Files.size(file) > most) {
-                throw tooLarge(file, mostMegabytes);
-            }
             byte[] bytes = atMost(file, most + 1);
             if (bytes.length > most) {
                 throw tooLarge(file, mostMegabytes);
@@ -34,6 +28,20 @@ final class BoundedFile {
             throw known;
         } catch (IOException failure) {
             throw new BadFileException(file.toString(), "", Reason.of(failure) + ".");
+        }
+    }
+
+    /**
+     * @param mostMegabytes more than any right file has, in units of 2^20 bytes; below 2048
+     * @throws BadFileException if it is no plain file or tells that it is larger
+     * @throws IOException if that cannot be found out
+     */
+    static void requirePlain(Path file, int mostMegabytes) throws IOException {
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw new BadFileException(file.toString(), "", "this is no plain file; name one that can be read whole.");
+        }
+        if (Files.size(file) > (long) mostMegabytes * MEGABYTE) {
+            throw tooLarge(file, mostMegabytes);
         }
     }
 

@@ -15,6 +15,9 @@ import java.util.stream.Stream;
  * @param writer writes them
  */
 record KeptFiles(Path folder, WholeFile writer) {
+    /** A file this small is read once and held while it is gone through. */
+    private static final int HELD_BYTES = 8 << 20;
+
     /** What was kept. */
     record Kept(String name, String sha256) {}
 
@@ -23,13 +26,31 @@ record KeptFiles(Path folder, WholeFile writer) {
      * @throws IOException if it could not be written
      */
     Kept keep(String wanted, byte[] bytes) throws IOException {
-        String sha256 = Sha256.of(bytes);
+        return keep(wanted, FileBytes.of(bytes), Sha256.of(bytes));
+    }
+
+    /**
+     * The same for bytes that are never all held.
+     *
+     * @param sha256 their digest when they were read
+     * @throws IOException if they could not be written, or are others by now
+     */
+    Kept keep(String wanted, FileBytes bytes, String sha256) throws IOException {
         Flushed.makeFolder(folder);
         String name = freeName(wanted, sha256);
-        if (!Files.exists(folder.resolve(name))) {
-            writer.write(folder.resolve(name), bytes);
+        Path kept = folder.resolve(name);
+        if (!Files.exists(kept)) {
+            writer.write(kept, bytes);
+            requireSame(kept, sha256);
         }
         return new Kept(name, sha256);
+    }
+
+    private static void requireSame(Path kept, String sha256) throws IOException {
+        if (!Sha256.of(FileBytes.of(kept)).equals(sha256)) {
+            Files.delete(kept);
+            throw new IOException("the file changed while it was read; take it in again once it is whole");
+        }
     }
 
     private String freeName(String wanted, String sha256) throws IOException {
@@ -39,7 +60,7 @@ record KeptFiles(Path folder, WholeFile writer) {
             if (taken.isEmpty()) {
                 return name;
             }
-            if (Sha256.of(SessionFolder.readBytes(taken.get())).equals(sha256)) {
+            if (Sha256.of(FileBytes.of(taken.get())).equals(sha256)) {
                 return String.valueOf(taken.get().getFileName());
             }
             name = SafeName.numbered(wanted, number);
@@ -63,6 +84,36 @@ record KeptFiles(Path folder, WholeFile writer) {
      * @throws BadFileException if it is lost or is not the one that was taken in
      */
     byte[] bytes(String what, String name, String original, String sha256) throws BadFileException {
+        byte[] bytes = SessionFolder.readBytes(there(what, name, original));
+        if (!Sha256.of(bytes).equals(sha256)) {
+            throw another(folder.resolve(name), original);
+        }
+        return bytes;
+    }
+
+    /**
+     * The same for a file that may be too large to be held.
+     *
+     * @param what it is, for the message: "pull file"
+     * @throws BadFileException if it is lost or is not the one that was taken in
+     */
+    FileBytes large(String what, String name, String original, String sha256) throws BadFileException {
+        Path kept = there(what, name, original);
+        try {
+            FileBytes bytes =
+                    Files.size(kept) <= HELD_BYTES ? FileBytes.of(Files.readAllBytes(kept)) : FileBytes.of(kept);
+            if (!Sha256.of(bytes).equals(sha256)) {
+                throw another(kept, original);
+            }
+            return bytes;
+        } catch (BadFileException known) {
+            throw known;
+        } catch (IOException failure) {
+            throw new BadFileException(kept.toString(), "", Reason.of(failure) + ".");
+        }
+    }
+
+    private Path there(String what, String name, String original) throws BadFileException {
         Path kept = folder.resolve(name);
         if (!SafeName.isSafe(name) || !Files.isRegularFile(kept)) {
             throw new BadFileException(
@@ -70,14 +121,14 @@ record KeptFiles(Path folder, WholeFile writer) {
                     "",
                     "the kept " + what + " is lost; put the file back that came as " + original + ".");
         }
-        byte[] bytes = SessionFolder.readBytes(kept);
-        if (!Sha256.of(bytes).equals(sha256)) {
-            throw new BadFileException(
-                    kept.toString(),
-                    "",
-                    "the file is not the one that was taken in (its SHA-256 differs); put the original " + original
-                            + " back.");
-        }
-        return bytes;
+        return kept;
+    }
+
+    private static BadFileException another(Path kept, String original) {
+        return new BadFileException(
+                kept.toString(),
+                "",
+                "the file is not the one that was taken in (its SHA-256 differs); put the original " + original
+                        + " back.");
     }
 }

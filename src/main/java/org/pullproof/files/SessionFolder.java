@@ -183,6 +183,23 @@ public final class SessionFolder {
         return new PullFile(originalName, kept.name(), kept.sha256());
     }
 
+    /**
+     * Keeps a pull file too large to be held, as {@link #keep(String, byte[])} does.
+     *
+     * @throws BadFileException if it could not be written, or changed since it was met
+     */
+    public PullFile keep(LargeFile file) throws BadFileException {
+        try {
+            KeptFiles.Kept kept = pulls().keep(SafeName.of(file.name(), "pull.csv"), file.bytes(), file.sha256());
+            return new PullFile(file.name(), kept.name(), kept.sha256());
+        } catch (BadFileException known) {
+            throw known;
+        } catch (IOException failure) {
+            throw new BadFileException(
+                    folder.resolve(PULLS).toString(), "", Reason.of(failure) + "; the pull was not taken in.");
+        }
+    }
+
     private static KeptFiles.Kept keep(KeptFiles place, String name, byte[] bytes, String otherwise)
             throws BadFileException {
         try {
@@ -210,8 +227,8 @@ public final class SessionFolder {
      *
      * @throws BadFileException if the file is lost or is not the one that was taken in
      */
-    public byte[] bytes(PullFile file) throws BadFileException {
-        return pulls().bytes("pull file", file.kept(), file.original(), file.sha256());
+    public FileBytes bytes(PullFile file) throws BadFileException {
+        return pulls().large("pull file", file.kept(), file.original(), file.sha256());
     }
 
     /**

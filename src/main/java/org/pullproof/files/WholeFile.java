@@ -1,6 +1,7 @@
 package org.pullproof.files;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -23,6 +24,7 @@ public final class WholeFile {
     }
 
     private static final System.Logger LOG = System.getLogger(WholeFile.class.getName());
+    private static final int BUFFER = 1 << 16;
     private static final Pattern PART = Pattern.compile(".*\\.[0-9a-f]{8}\\.part", Pattern.DOTALL);
 
     private final Move move;
@@ -48,11 +50,20 @@ public final class WholeFile {
      * @throws IOException if anything fails; the old file is then as it was
      */
     public void write(Path target, byte[] bytes) throws IOException {
+        write(target, FileBytes.of(bytes));
+    }
+
+    /**
+     * The same for bytes that are never all held.
+     *
+     * @throws IOException if anything fails; the old file is then as it was
+     */
+    public void write(Path target, FileBytes bytes) throws IOException {
         put(target, part -> writeFlushed(part, bytes));
     }
 
     /**
-     * The same for what does not fit into memory.
+     * The same for a file that something else fills.
      *
      * @param filling makes the file it is given
      * @throws IOException if anything fails; the old file is then as it was
@@ -95,13 +106,20 @@ public final class WholeFile {
     }
 
     // Not Files.createTempFile: its mode 600 would stay on the file after the move.
-    private static void writeFlushed(Path part, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-            ByteBuffer left = ByteBuffer.wrap(bytes);
-            while (left.hasRemaining()) {
-                channel.write(left);
+    private static void writeFlushed(Path part, FileBytes bytes) throws IOException {
+        try (InputStream in = bytes.open();
+                FileChannel channel = FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            byte[] buffer = new byte[BUFFER];
+            for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
+                write(channel, ByteBuffer.wrap(buffer, 0, read));
             }
             channel.force(true);
+        }
+    }
+
+    private static void write(FileChannel channel, ByteBuffer left) throws IOException {
+        while (left.hasRemaining()) {
+            channel.write(left);
         }
     }
 }

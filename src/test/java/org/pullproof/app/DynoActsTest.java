@@ -3,6 +3,7 @@ package org.pullproof.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -210,6 +212,32 @@ class DynoActsTest {
                 .hasMessage("Stopped: no pull was taken in, the session is as it was.");
         assertThat(heard).containsExactly("0 of 3", "1 of 3");
         assertThat(tools.desk().open(open.folder()).session().days()).isEmpty();
+        assertThat(open.folder().resolve("pulls")).doesNotExist();
+    }
+
+    /** A table of several megabytes; whoever stops it is asked many times while it is read. */
+    @Test
+    void aLargeFileIsStoppedInItsMiddle() throws Exception {
+        Path large = place.resolve("large.csv");
+        try (BufferedWriter lines = Files.newBufferedWriter(large)) {
+            lines.write("rpm,power kW\n");
+            for (int row = 0; row < 200_000; row++) {
+                lines.write((2000 + row % 4000) + ",40.25\n");
+            }
+        }
+        AtomicInteger asked = new AtomicInteger();
+        Progress stopsLater = new Progress() {
+            @Override
+            public void at(int done, int of) {}
+
+            @Override
+            public boolean stopped() {
+                return asked.incrementAndGet() > 50;
+            }
+        };
+        assertThatThrownBy(() -> tools.addPulls().add(open, wanted("base", large), stopsLater))
+                .hasMessage("Stopped: no pull was taken in, the session is as it was.");
+        assertThat(asked.get()).isLessThan(60);
         assertThat(open.folder().resolve("pulls")).doesNotExist();
     }
 

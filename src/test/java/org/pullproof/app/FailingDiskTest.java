@@ -12,13 +12,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.pullproof.car.Fact;
-import org.pullproof.dyno.Trace;
 import org.pullproof.files.BadFileException;
 import org.pullproof.files.SessionFolder;
 import org.pullproof.files.WholeFile;
 import org.pullproof.session.Edit;
 import org.pullproof.session.Session;
 import org.pullproof.testing.FileTree;
+import org.pullproof.testing.OnePull;
 import org.pullproof.testing.Tools;
 
 /** Disks that are full, gone or written by something else: the work stays in memory and can be saved elsewhere. */
@@ -29,7 +29,7 @@ class FailingDiskTest {
     private Path car;
     private boolean full;
     private final SessionDesk desk = new SessionDesk(
-            (pull, bytes) -> Trace.of(new double[] {2000, 3000}, new double[] {1, 1}),
+            (name, bytes, how) -> OnePull.of(1),
             Clock.systemUTC().withZone(ZoneOffset.UTC),
             folder -> new SessionFolder(folder, new WholeFile(this::move)));
     private OpenSession open;

@@ -15,13 +15,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.pullproof.car.Fact;
-import org.pullproof.dyno.Trace;
 import org.pullproof.files.BadFileException;
 import org.pullproof.files.KeptVersion;
 import org.pullproof.files.SessionFolder;
 import org.pullproof.session.Edit;
 import org.pullproof.session.Session;
 import org.pullproof.testing.FileTree;
+import org.pullproof.testing.OnePull;
 import org.pullproof.testing.Tools;
 
 class KeptSittingsTest {
@@ -46,8 +46,7 @@ class KeptSittingsTest {
     }
 
     private final SetClock clock = new SetClock();
-    private final SessionDesk desk =
-            new SessionDesk((pull, bytes) -> Trace.of(new double[] {1, 2}, new double[] {1, 1}), clock);
+    private final SessionDesk desk = new SessionDesk((name, bytes, how) -> OnePull.of(1), clock);
     private final KeptSittings kept = new KeptSittings(desk);
 
     @TempDir

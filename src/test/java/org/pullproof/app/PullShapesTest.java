@@ -16,6 +16,7 @@ import org.pullproof.dyno.HowRead;
 import org.pullproof.dyno.PullTable;
 import org.pullproof.dyno.Trace;
 import org.pullproof.files.CsvFile;
+import org.pullproof.files.FileBytes;
 
 /**
  * Pull files as loggers and dynos write them, from bytes to samples. The figures are those of {@code expected.jsonl}, made
@@ -75,7 +76,7 @@ class PullShapesTest {
     }
 
     private static PullTable read(String file) throws Exception {
-        return new PullFileReader(new CsvFile()).table(file, bytes(file), HowRead.by(List.of()));
+        return new PullFileReader(new CsvFile()).table(file, FileBytes.of(bytes(file)), HowRead.by(List.of()));
     }
 
     private static byte[] bytes(String file) throws IOException {

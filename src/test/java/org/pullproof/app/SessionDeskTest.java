@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -12,19 +14,27 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.pullproof.car.Fact;
 import org.pullproof.dyno.DynoDay;
+import org.pullproof.dyno.FileTime;
+import org.pullproof.dyno.HowRead;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFile;
+import org.pullproof.dyno.PullTable;
 import org.pullproof.dyno.Trace;
 import org.pullproof.files.BadFileException;
+import org.pullproof.files.FileBytes;
 import org.pullproof.files.SessionFolder;
 import org.pullproof.session.Edit;
+import org.pullproof.session.Problem;
 import org.pullproof.session.Session;
 import org.pullproof.testing.FileTree;
+import org.pullproof.testing.OnePull;
 import org.pullproof.testing.Tools;
 
 class SessionDeskTest {
@@ -32,7 +42,7 @@ class SessionDeskTest {
 
     /** The first byte of the file is the power in W, so that a test sees which file was read. */
     private final SessionDesk desk = new SessionDesk(
-            (pull, bytes) -> Trace.of(new double[] {2000, 3000}, new double[] {bytes[0], bytes[0]}),
+            (name, bytes, how) -> OnePull.of(firstByte(bytes)),
             Clock.fixed(NOON.toInstant(ZoneOffset.UTC), ZoneOffset.UTC));
 
     @TempDir
@@ -43,6 +53,14 @@ class SessionDeskTest {
     @BeforeEach
     void aSession() throws Exception {
         open = desk.create(folder.resolve("car"), "car", Tools.profile("i4-distributor"));
+    }
+
+    private static byte firstByte(FileBytes bytes) throws BadFileException {
+        try (InputStream in = bytes.open()) {
+            return in.readNBytes(1)[0];
+        } catch (IOException failure) {
+            throw new BadFileException("run.csv", "", "it could not be read");
+        }
     }
 
     private static Edit tell(Fact fact, String text) {
@@ -64,6 +82,43 @@ class SessionDeskTest {
     void anEditIsOnDiskWhenItReturns() throws Exception {
         OpenSession next = desk.edit(open, tell(Fact.RUNS, "dies"));
         assertThat(onDisk()).isEqualTo(next.session()).isNotEqualTo(open.session());
+    }
+
+    @Test
+    void aFileOfManyPullsIsReadOnceAndAPullItLacksIsNamed() throws Exception {
+        PullFile file = new SessionFolder(open.folder()).keep("run.csv", new byte[] {7});
+        List<Pull> pulls = IntStream.rangeClosed(1, 3)
+                .mapToObj(part -> new Pull(
+                        "as-found",
+                        part,
+                        file,
+                        NOON,
+                        Optional.empty(),
+                        HowRead.by(List.of()).ofPart(part),
+                        Optional.empty(),
+                        Optional.empty()))
+                .toList();
+        desk.edit(
+                open,
+                new Edit(
+                        "Add pulls",
+                        session ->
+                                session.withDays(List.of(new DynoDay(LocalDate.of(2026, 6, 14), List.of(), pulls)))));
+        AtomicInteger read = new AtomicInteger();
+        SessionDesk counting = new SessionDesk(
+                (name, bytes, how) -> {
+                    read.incrementAndGet();
+                    Trace trace = OnePull.of(1).trace();
+                    return new PullTable(
+                            List.of(trace, trace), new FileTime(Optional.empty(), Optional.empty()), List.of());
+                },
+                Clock.systemUTC());
+        OpenSession opened = counting.open(open.folder());
+        assertThat(read).hasValue(1);
+        assertThat(opened.traces()).containsOnlyKeys("as-found-1", "as-found-2");
+        assertThat(opened.problems())
+                .extracting(Problem::toString)
+                .containsExactly("run.csv: pull 3 of the file is wanted, and it holds 2.");
     }
 
     @Test

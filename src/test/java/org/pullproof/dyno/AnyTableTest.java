@@ -45,6 +45,20 @@ class AnyTableTest {
         assertThat(table.pulls()).extracting(Trace::firstRpm).containsExactly(2000.0, 2080.0);
     }
 
+    /** The first rows are whole numbers; only far below does a comma stand where it can part no thousands. */
+    @Test
+    void aMarkThatIsSeenFarBelowIsThatOfEveryRow() throws UnreadablePullException {
+        String[] lines = new String[1001];
+        lines[0] = "rpm;kW";
+        for (int row = 1; row <= 1000; row++) {
+            lines[row] = (2000 + 4 * row) + (row > 900 ? ",5;" : ";") + (row == 400 ? "40,250" : "40,5");
+        }
+        PullTable table = read(lines);
+        assertThat(table.trace().size()).isEqualTo(1000);
+        assertThat(table.trace().wattAt(2000 + 4 * 400)).isCloseTo(40_250, within(0.001));
+        assertThat(table.trace().lastRpm()).isEqualTo(6000.5);
+    }
+
     @Test
     void aSmallFallInsideIsPartOfThePull() throws UnreadablePullException {
         PullTable table =
@@ -267,6 +281,6 @@ class AnyTableTest {
     }
 
     private static PullTable read(HowRead how, String... lines) throws UnreadablePullException {
-        return PullTable.read(Tables.of(lines), how);
+        return PullTable.read(TableRows.of(Tables.of(lines)), how);
     }
 }

@@ -76,7 +76,8 @@ class PullRulesTest {
         pulls.add(pull);
         traces.put(
                 pull.id(),
-                PullTable.read(Tables.of(lines.toArray(String[]::new)), how).trace());
+                PullTable.read(TableRows.of(Tables.of(lines.toArray(String[]::new))), how)
+                        .trace());
         return this;
     }
 

@@ -33,6 +33,16 @@ class BoundedFileTest {
     }
 
     @Test
+    void aPullFileLargerThanASessionHoldsIsRefusedWithoutBeingRead() throws Exception {
+        Path file = folder.resolve("large.csv");
+        try (RandomAccessFile large = new RandomAccessFile(file.toFile(), "rw")) {
+            large.setLength((200L << 20) + 1);
+        }
+        assertThatThrownBy(() -> LargeFile.at(file))
+                .hasMessageEndingWith("large.csv: the file is larger than 200 MB; is it the right one?");
+    }
+
+    @Test
     void aFolderIsNoFile() {
         assertThatThrownBy(() -> BoundedFile.read(folder, 1)).hasMessageContaining("this is no plain file");
     }

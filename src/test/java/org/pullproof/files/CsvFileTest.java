@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -75,6 +76,26 @@ class CsvFileTest {
     void westernBytesAreReadWhereTheyAreNoUtf8() throws BadFileException {
         byte[] bytes = "°C,µ\n1,2\n".getBytes(Charset.forName("windows-1252"));
         assertThat(file.rows("pull.csv", bytes).get(0).cells()).containsExactly("°C", "µ");
+    }
+
+    /** What is no UTF-8 may first be met megabytes below. */
+    @Test
+    void oneWesternByteAtTheEndMakesAllOfItWestern() throws BadFileException {
+        String text = "°C,µ\n" + "1,2\n".repeat(300_000) + "3,µ\n";
+        List<Row> rows = file.rows("pull.csv", text.getBytes(Charset.forName("windows-1252")));
+        assertThat(rows.get(0).cells()).containsExactly("°C", "µ");
+        assertThat(rows.get(300_001)).isEqualTo(new Row(300_002, List.of("3", "µ")));
+    }
+
+    @Test
+    void whoWantsNoMoreRowsGetsNone() throws BadFileException {
+        List<Row> taken = new ArrayList<>();
+        file.table("pull.csv", FileBytes.of("a\n1\n2\n3\n".getBytes(StandardCharsets.UTF_8)))
+                .each(row -> {
+                    taken.add(row);
+                    return taken.size() < 2;
+                });
+        assertThat(taken).extracting(Row::line).containsExactly(1, 2);
     }
 
     @ParameterizedTest

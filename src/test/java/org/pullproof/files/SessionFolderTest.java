@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -190,13 +191,41 @@ class SessionFolderTest {
                 .withMessageContaining("session.json, line 1, column ");
     }
 
+    private byte[] bytes(PullFile kept) throws IOException {
+        try (InputStream in = folder().bytes(kept).open()) {
+            return in.readAllBytes();
+        }
+    }
+
     @Test
     void aPullFileIsKeptByteForByte() throws Exception {
         byte[] bytes = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF, 'r', 'p', 'm', '\r', '\n', 0, (byte) 0xFF};
         PullFile kept = folder().keep("run.csv", bytes);
         assertThat(Files.readAllBytes(path.resolve("pulls").resolve(kept.kept())))
                 .isEqualTo(bytes);
-        assertThat(folder().bytes(kept)).isEqualTo(bytes);
+        assertThat(bytes(kept)).isEqualTo(bytes);
+    }
+
+    @Test
+    void aFileThatChangedSinceItWasMetIsNotKept() throws Exception {
+        Path growing = Files.write(path.resolve("growing.csv"), new byte[] {1});
+        LargeFile met = LargeFile.at(growing);
+        Files.write(growing, new byte[] {1, 2});
+        assertThatExceptionOfType(BadFileException.class)
+                .isThrownBy(() -> folder().keep(met))
+                .withMessageEndingWith("the file changed while it was read; take it in again once it is whole;"
+                        + " the pull was not taken in.");
+        assertThat(path.resolve("pulls/growing.csv")).doesNotExist();
+    }
+
+    @Test
+    void aFileMetWholeIsKeptByteForByte() throws Exception {
+        byte[] bytes = new byte[300_000];
+        new java.util.Random(1).nextBytes(bytes);
+        Path file = Files.write(path.resolve("long.csv"), bytes);
+        PullFile kept = folder().keep(LargeFile.at(file));
+        assertThat(Files.readAllBytes(path.resolve("pulls/long.csv"))).isEqualTo(bytes);
+        assertThat(bytes(kept)).isEqualTo(bytes);
     }
 
     /** FIPS 180-4, example of one block: SHA-256 of "abc" (the digest printed in NIST's example values). */
@@ -212,7 +241,7 @@ class SessionFolderTest {
         PullFile second = folder().keep("RUN.csv", new byte[] {2});
         assertThat(first.kept()).isEqualTo("run.csv");
         assertThat(second.kept()).isEqualTo("RUN-2.csv");
-        assertThat(folder().bytes(first)).containsExactly(1);
+        assertThat(bytes(first)).containsExactly(1);
     }
 
     @Test

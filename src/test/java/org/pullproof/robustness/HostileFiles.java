@@ -24,6 +24,7 @@ import org.pullproof.dyno.HowRead;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.files.BadFileException;
 import org.pullproof.files.CsvFile;
+import org.pullproof.files.FileBytes;
 import org.pullproof.health.ReadingSheet;
 import org.pullproof.session.Problem;
 import org.pullproof.testing.Tools;
@@ -216,7 +217,7 @@ final class HostileFiles implements AutoCloseable {
 
     private static List<Problem> pull(byte[] bytes) {
         try {
-            new PullFileReader(new CsvFile()).table("pull.csv", bytes, HowRead.by(List.of()));
+            new PullFileReader(new CsvFile()).table("pull.csv", FileBytes.of(bytes), HowRead.by(List.of()));
             return List.of();
         } catch (BadFileException refused) {
             return refused.problems();

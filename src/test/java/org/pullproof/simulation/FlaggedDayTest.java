@@ -31,6 +31,7 @@ import org.pullproof.dyno.Trace;
 import org.pullproof.engine.Setup;
 import org.pullproof.files.BadFileException;
 import org.pullproof.files.CsvFile;
+import org.pullproof.files.FileBytes;
 import org.pullproof.files.TradeConstants;
 import org.pullproof.session.Judgement;
 import org.pullproof.simulation.LoggedPull.Flaw;
@@ -146,7 +147,7 @@ class FlaggedDayTest {
             traces.put(
                     pull.id(),
                     new PullFileReader(new CsvFile())
-                            .table("p", bytes, HowRead.by(List.of()))
+                            .table("p", FileBytes.of(bytes), HowRead.by(List.of()))
                             .trace());
             pulls.add(pull);
         }

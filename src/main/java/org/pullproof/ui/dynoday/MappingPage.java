@@ -116,7 +116,8 @@ final class MappingPage extends VBox {
 
     private static String words(Preview preview) {
         int pulls = preview.pulls().size();
-        return "So read, the file holds " + (pulls == 1 ? "one pull" : pulls + " pulls") + ", from "
+        return "So read, " + (preview.whole() ? "the file holds " : "the first rows of the file hold ")
+                + (pulls == 1 ? "one pull" : pulls + " pulls") + ", from "
                 + Figures.number(preview.pulls().get(0).firstRpm(), 0) + " to "
                 + Figures.number(preview.pulls().get(0).lastRpm(), 0)
                 + " rpm. Tables with these headers are then read so without asking.";

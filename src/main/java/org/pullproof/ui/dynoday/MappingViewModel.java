@@ -88,7 +88,7 @@ public final class MappingViewModel {
         if (speed.isPresent() && value.isPresent() && unit.isPresent()) {
             return table.preview(columns());
         }
-        return new Preview(List.of(), Optional.of(stillAsked()));
+        return new Preview(List.of(), Optional.of(stillAsked()), true);
     }
 
     private String stillAsked() {

@@ -60,7 +60,7 @@ public final class DynoPictures {
         return new DayViewModel(
                 session,
                 new DeskDayActs(new PrepareDay(new SessionDesk(
-                        (pull, bytes) -> {
+                        (name, bytes, how) -> {
                             throw new IllegalStateException("no pull is read");
                         },
                         SheetFixture.CLOCK))),
