@@ -1,0 +1,80 @@
+package org.pullproof.image;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.jar.JarFile;
+import java.util.zip.ZipEntry;
+import org.pullproof.start.Walk;
+import org.pullproof.testing.FileTree;
+
+/**
+ * The classes that a walk through the program loads, for the archive from which they come quickly. The walk needs no display:
+ * it is drawn in memory. The classes that only a real screen asks for are added by name.
+ */
+final class ClassList {
+    private static final List<String> OF_A_SCREEN = List.of("com/sun/glass/ui/gtk/", "com/sun/prism/es2/");
+
+    private final Path java;
+    private final Path dist;
+    private final Path work;
+
+    /**
+     * @param java the image's own Java
+     * @param dist the program's folder
+     * @param work a folder for what the walk leaves
+     */
+    ClassList(Path java, Path dist, Path work) {
+        this.java = java;
+        this.dist = dist;
+        this.work = work;
+    }
+
+    void write(Path list) throws IOException {
+        Files.createDirectories(work);
+        SortedSet<String> classes = new TreeSet<>();
+        Path demo = dist.resolve("demo-sessions/grey-coupe");
+        classes.addAll(loaded(Walk.class.getName(), "1", demo.toString()));
+        classes.addAll(loaded("org.pullproof.Main", "health", demo.toString()));
+        classes.addAll(ofAScreen());
+        Files.write(list, classes);
+    }
+
+    private List<String> loaded(String... program) throws IOException {
+        Path list = work.resolve("loaded.lst");
+        List<String> command = new ArrayList<>(List.of(java.toString(), "-XX:DumpLoadedClassList=" + list));
+        command.addAll(List.of("-Dglass.platform=Monocle", "-Dmonocle.platform=Headless", "-Dprism.order=sw"));
+        command.add("-Dpullproof.home=" + dist);
+        command.add("-Dpullproof.config=" + work.resolve("config"));
+        command.addAll(List.of("-cp", System.getProperty("java.class.path")));
+        command.addAll(List.of(program));
+        Child.run(command.toArray(String[]::new));
+        try (var lines = Files.lines(list)) {
+            return lines.filter(ClassList::isOfTheProgram).toList();
+        }
+    }
+
+    /** The walk itself and the screen in memory are not in the image. */
+    private static boolean isOfTheProgram(String line) {
+        return !line.startsWith("#") && !line.contains("org/pullproof/start/") && !line.contains("/monocle/");
+    }
+
+    private List<String> ofAScreen() throws IOException {
+        List<String> classes = new ArrayList<>();
+        for (String name : FileTree.names(dist.resolve("lib"))) {
+            try (JarFile jar = new JarFile(dist.resolve("lib").resolve(name).toFile())) {
+                jar.stream()
+                        .map(ZipEntry::getName)
+                        .filter(entry -> entry.endsWith(".class"))
+                        .filter(entry -> OF_A_SCREEN.stream().anyMatch(entry::startsWith))
+                        .map(entry -> entry.substring(0, entry.length() - ".class".length()))
+                        .forEach(classes::add);
+            }
+        }
+        return classes;
+    }
+}
