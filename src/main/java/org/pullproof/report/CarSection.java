@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.pullproof.advice.Appraisal;
-import org.pullproof.car.Access;
-import org.pullproof.car.CompressionRule;
 import org.pullproof.car.Fact;
-import org.pullproof.car.Runs;
+import org.pullproof.car.FactWords;
 import org.pullproof.engine.EngineProfile;
 import org.pullproof.engine.Geometry;
 import org.pullproof.report.ReportModel.Item;
@@ -38,22 +36,9 @@ record CarSection(Appraisal appraisal, Wording wording) {
         for (Fact fact : Fact.values()) {
             session.car()
                     .told(fact)
-                    .ifPresent(text -> items.add(new Item(fact.key(), fact.words(), words(fact, text))));
+                    .ifPresent(text -> items.add(new Item(fact.key(), fact.words(), FactWords.of(fact, text))));
         }
         return items;
-    }
-
-    private String words(Fact fact, String text) {
-        return switch (fact.kind()) {
-            case ACCESS -> Access.of(text).words();
-            case RUNS -> Runs.of(text).words();
-            case MONEY ->
-                appraisal.session().car().money(fact).map(Figures::money).orElse(text);
-            case LENGTH ->
-                appraisal.session().car().quantity(fact).map(Wording::typed).orElse(text);
-            case RULE -> CompressionRule.of(text).words();
-            case BAND, PERCENT, NUMBER, YES_NO, WORDS -> text;
-        };
     }
 
     private List<Item> engine(EngineProfile profile) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Stage;
+import org.pullproof.car.FactWords;
 import org.pullproof.changes.JudgedChange;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFindings;
@@ -56,7 +57,10 @@ public final class SessionIndex {
     private Stream<Place> facts() {
         Place engine = new Place("Engine", session.profile().name(), Stage.CAR);
         Stream<Place> told = session.car().facts().entrySet().stream()
-                .map(fact -> new Place(fact.getKey().words() + ": " + fact.getValue(), "told", Stage.CAR));
+                .map(fact -> new Place(
+                        fact.getKey().words() + ": " + FactWords.of(fact.getKey(), fact.getValue()),
+                        "told",
+                        Stage.CAR));
         return Stream.concat(Stream.of(engine), told);
     }
 

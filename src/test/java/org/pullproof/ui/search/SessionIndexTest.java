@@ -17,7 +17,7 @@ class SessionIndexTest {
 
     @Test
     void factsAndNotesStandOnCar() {
-        stands("Garage lies at: 250m", "told", Stage.CAR);
+        stands("Garage lies at: 250\u00a0m", "told", Stage.CAR);
         stands("Note: “Battery on the charger during the cranking tests.”", "13 Jun 2026, 10:05", Stage.CAR);
     }
 
