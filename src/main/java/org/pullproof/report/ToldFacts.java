@@ -3,13 +3,10 @@ package org.pullproof.report;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import org.pullproof.car.Access;
 import org.pullproof.car.Car;
-import org.pullproof.car.CompressionRule;
 import org.pullproof.car.Fact;
-import org.pullproof.car.Runs;
+import org.pullproof.car.FactWords;
 import org.pullproof.report.ReportModel.Item;
-import org.pullproof.units.Figures;
 
 /** What the owner told that no reading tells: what may be shown to anybody, and what concerns his purse alone. */
 record ToldFacts(Car car) {
@@ -39,18 +36,7 @@ record ToldFacts(Car car) {
     private List<Item> items(Set<Fact> facts) {
         return facts.stream()
                 .flatMap(fact ->
-                        car.told(fact).stream().map(text -> new Item(fact.key(), fact.words(), words(fact, text))))
+                        car.told(fact).stream().map(text -> new Item(fact.key(), fact.words(), FactWords.of(fact, text))))
                 .toList();
-    }
-
-    private String words(Fact fact, String text) {
-        return switch (fact.kind()) {
-            case ACCESS -> Access.of(text).words();
-            case RUNS -> Runs.of(text).words();
-            case MONEY -> car.money(fact).map(Figures::money).orElse(text);
-            case LENGTH -> car.quantity(fact).map(Wording::typed).orElse(text);
-            case RULE -> CompressionRule.of(text).words();
-            case BAND, PERCENT, NUMBER, YES_NO, WORDS -> text;
-        };
     }
 }

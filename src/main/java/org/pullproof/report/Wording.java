@@ -114,8 +114,7 @@ record Wording(Figures figures) {
 
     /** A quantity as it was typed. */
     static String typed(Quantity quantity) {
-        String space = quantity.unit() == Unit.DEGREE ? "" : SPACE;
-        return quantity.figure().toPlainString() + space + quantity.unit().symbol();
+        return Figures.typed(quantity);
     }
 
     private static String name(Enum<?> choice) {

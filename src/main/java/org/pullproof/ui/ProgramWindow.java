@@ -15,6 +15,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Region;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.Stage;
 import org.pullproof.advice.Cautions;
@@ -34,6 +35,7 @@ import org.pullproof.ui.kept.KeptPage;
 import org.pullproof.ui.kept.KeptViewModel;
 import org.pullproof.ui.paper.PaperPage;
 import org.pullproof.ui.paper.PaperViewModel;
+import org.pullproof.ui.parts.ScrolledPage;
 import org.pullproof.ui.search.Found;
 import org.pullproof.ui.shell.FxRunner;
 import org.pullproof.ui.shell.Keys;
@@ -147,7 +149,8 @@ final class ProgramWindow {
         return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
     }
 
-    private void root(Parent root, String title) {
+    private void root(Region page, String title) {
+        ScrolledPage root = new ScrolledPage(page);
         light(root);
         scene.setRoot(root);
         stage.setTitle(title);

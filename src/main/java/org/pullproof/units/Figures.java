@@ -36,6 +36,16 @@ public record Figures(UnitSystem system) {
                 + unit(use).symbol();
     }
 
+    /** A quantity in its own unit with the digits that were typed: {@code 84,300 mi}, {@code 98.20 kPa}. */
+    public static String typed(Quantity quantity) {
+        String space = quantity.unit() == Unit.DEGREE ? "" : String.valueOf(NO_BREAK_SPACE);
+        int decimals = Math.max(0, quantity.figure().scale());
+        String figure = number(quantity.figure().doubleValue(), decimals);
+        return quantity.unit().symbol().isEmpty()
+                ? figure
+                : figure + space + quantity.unit().symbol();
+    }
+
     /** A percentage from percent points: {@code 5.0 %}. */
     public static String percent(double points, int decimals) {
         return number(points, decimals) + NO_BREAK_SPACE + "%";

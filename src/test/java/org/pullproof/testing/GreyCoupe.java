@@ -165,6 +165,11 @@ public final class GreyCoupe {
                 Map.of());
     }
 
+    /** The same car with something else in its session. */
+    public static Appraisal appraise(Session session) {
+        return appraisal(session, "");
+    }
+
     private static Appraisal appraisal(Session session, String remark) {
         return new Appraisal(
                 session,

@@ -190,6 +190,8 @@ class SheetPicturesTest {
         Scene scene = Snapshots.onFx(() -> scene(model, sheet, width, height, night));
         Snapshots.write(scene, name + "-" + (int) width + "x" + (int) height + (night ? "-night" : ""));
         assertThat(Snapshots.cutShort(scene.getRoot())).isEmpty();
+        assertThat(Snapshots.outside(scene.getRoot())).isEmpty();
+        assertThat(Snapshots.tooLong(scene.getRoot())).isEmpty();
     }
 
     /** The scene stands alone: the screen without a display is only 1280 by 800. */

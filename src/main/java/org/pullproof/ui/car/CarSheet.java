@@ -85,6 +85,12 @@ public final class CarSheet implements Sheet {
         FactField field = new FactField(fact, model::figures, this::tell);
         fields.put(fact, field);
         HBox.setHgrow(field, Priority.ALWAYS);
+        if (fact == Fact.SELLER_SAYS) {
+            // a story needs the whole line
+            VBox lines = new VBox(caption, field);
+            lines.getStyleClass().addAll("fact-row", "fact-story");
+            return lines;
+        }
         HBox row = new HBox(caption, field);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("fact-row");

@@ -33,10 +33,10 @@ final class ChangeDetail extends VBox {
         what.field().setId("detail-what");
         cost.field().setId("detail-cost");
         cost.field().setPromptText("18USD");
-        cost.field().setPrefColumnCount(7);
+        cost.field().setPrefColumnCount(5);
         touched.field().setId("detail-touched");
         touched.field().setPromptText("flywheel, gear …");
-        touched.field().setPrefColumnCount(11);
+        touched.field().setPrefColumnCount(8);
         what.onTaken(words -> amend(new Amendment(Optional.of(words), Optional.empty(), Optional.empty())));
         cost.onTaken(
                 money -> amend(new Amendment(Optional.empty(), Optional.of(Optional.of(money)), Optional.empty())));

@@ -39,6 +39,7 @@ public final class AirEntry {
         STATION("station", "station pressure"),
         ALTIMETER("altimeter setting", "altimeter setting"),
         SEA_LEVEL("sea level", "sea-level pressure"),
+        ELSEWHERE("read elsewhere", "station pressure there"),
         METAR("METAR", "METAR");
 
         private final String choice;
@@ -87,7 +88,8 @@ public final class AirEntry {
         PRESSURE,
         TEMPERATURE,
         HUMIDITY,
-        ELEVATION
+        ELEVATION,
+        READ_AT
     }
 
     /**
@@ -130,6 +132,7 @@ public final class AirEntry {
             case TEMPERATURE -> "temperature";
             case HUMIDITY -> moistureForm.words();
             case ELEVATION -> "elevation";
+            case READ_AT -> "read at";
         };
     }
 
@@ -139,7 +142,7 @@ public final class AirEntry {
             case PRESSURE -> figures.unit(Shown.AIR_PRESSURE);
             case TEMPERATURE -> figures.unit(Shown.AIR_TEMPERATURE);
             case HUMIDITY -> moistureForm == MoistureForm.HUMIDITY ? Unit.PERCENT : figures.unit(Shown.AIR_TEMPERATURE);
-            case ELEVATION -> figures.unit(Shown.ELEVATION);
+            case ELEVATION, READ_AT -> figures.unit(Shown.ELEVATION);
         };
     }
 
@@ -190,7 +193,7 @@ public final class AirEntry {
                         USUAL_PRESSURE,
                         typed.getOrDefault(Part.TEMPERATURE, Quantity.of("89", Unit.CELSIUS)),
                         moisture(quantity));
-            case ELEVATION ->
+            case ELEVATION, READ_AT ->
                 new TypedAir(
                         new Barometer.Altimeter(Quantity.of("101.3", Unit.KPA), quantity),
                         USUAL_TEMPERATURE,
@@ -214,8 +217,14 @@ public final class AirEntry {
                 Optional.of(new Barometer.Station(pressure, Optional.ofNullable(typed.get(Part.ELEVATION))));
             case ALTIMETER -> elevation().map(here -> new Barometer.Altimeter(pressure, here));
             case SEA_LEVEL -> elevation().map(here -> new Barometer.SeaLevel(pressure, here));
+            case ELSEWHERE -> elsewhere(pressure);
             case METAR -> Optional.empty();
         };
+    }
+
+    private Optional<Barometer> elsewhere(Quantity pressure) {
+        return Optional.ofNullable(typed.get(Part.READ_AT))
+                .flatMap(there -> elevation().map(here -> new Barometer.Elsewhere(pressure, there, here)));
     }
 
     private Optional<Barometer> barometer() {
@@ -286,13 +295,18 @@ public final class AirEntry {
         if (complete().isPresent()) {
             return problems(complete().get()).stream().findFirst();
         }
-        return Optional.of("Waits for the " + words(missing()) + ".");
+        Part missing = missing();
+        String what = missing == Part.READ_AT ? "elevation of the place where it was read" : words(missing);
+        return Optional.of("Waits for the " + what + ".");
     }
 
     private Part missing() {
         boolean noPressure = pressureForm == PressureForm.METAR ? report.isEmpty() : !typed.containsKey(Part.PRESSURE);
         if (noPressure) {
             return Part.PRESSURE;
+        }
+        if (pressureForm == PressureForm.ELSEWHERE && !typed.containsKey(Part.READ_AT)) {
+            return Part.READ_AT;
         }
         if (pressureForm != PressureForm.STATION && elevation().isEmpty()) {
             return Part.ELEVATION;

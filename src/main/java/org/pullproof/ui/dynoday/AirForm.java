@@ -101,7 +101,7 @@ final class AirForm extends HBox {
         pressure.setMaxWidth(USE_PREF_SIZE);
         add(Labels.whole("pressure is", "caption"), pressure, 0);
         add(Labels.whole("moisture as", "caption"), moistureChoice, 3);
-        grid.add(new VBox(6, factor, new HBox(8, use, later), waits), 1, 6);
+        grid.add(new VBox(6, factor, new HBox(8, use, later), waits), 1, 7);
     }
 
     private void add(Label name, Node entry, int row) {
@@ -134,6 +134,7 @@ final class AirForm extends HBox {
             case TEMPERATURE -> 2;
             case HUMIDITY -> 4;
             case ELEVATION -> 5;
+            case READ_AT -> 6;
         };
     }
 
@@ -143,8 +144,9 @@ final class AirForm extends HBox {
 
     private CheckedField<String> field(Part part) {
         CheckedField<String> field = new CheckedField<>(
-                part.name().toLowerCase(Locale.ROOT), text -> model.entry().take(part, text, model.figures()));
-        field.field().setId("air-" + part.name().toLowerCase(Locale.ROOT));
+                part.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                text -> model.entry().take(part, text, model.figures()));
+        field.field().setId("air-" + part.name().toLowerCase(Locale.ROOT).replace('_', '-'));
         field.field().setPrefColumnCount(9);
         field.field().setMaxWidth(FIELD_WIDTH);
         field.onTaken(kept -> taken(part, kept));
@@ -163,7 +165,7 @@ final class AirForm extends HBox {
     /** Another elevation may make a pressure possible, or impossible. */
     private void changed(Part part) {
         drafted = true;
-        if (part == Part.ELEVATION) {
+        if (part == Part.ELEVATION || part == Part.READ_AT) {
             again(Part.PRESSURE);
         }
         showResult();
@@ -252,6 +254,8 @@ final class AirForm extends HBox {
             of(part, fields).field().setPromptText(text ? "the report as it stands" : "–, " + unit.symbol());
         }
         show(Part.HUMIDITY, air.moistureForm().isTyped());
+        show(Part.READ_AT, air.pressureForm() == PressureForm.ELSEWHERE);
+        of(Part.READ_AT, beside).setText("where that barometer or weather station stands");
         of(Part.ELEVATION, beside).setText(elevationWords());
     }
 
@@ -262,7 +266,7 @@ final class AirForm extends HBox {
     }
 
     private void show(Part part, boolean shown) {
-        List.<Node>of(of(part, names), of(part, fields)).forEach(node -> {
+        List.<Node>of(of(part, names), of(part, fields), of(part, beside)).forEach(node -> {
             node.setVisible(shown);
             node.setManaged(shown);
         });
@@ -275,8 +279,9 @@ final class AirForm extends HBox {
         of(Part.TEMPERATURE, beside).setText(air.report().map(AirForm::ofReport).orElse("at the intake"));
         effect.show(model.effect());
         for (Part part : Part.values()) {
-            of(part, beside).setVisible(!of(part, fields).isRefused());
-            of(part, beside).setManaged(!of(part, fields).isRefused());
+            boolean stands = of(part, fields).isVisible() && !of(part, fields).isRefused();
+            of(part, beside).setVisible(stands);
+            of(part, beside).setManaged(stands);
         }
         boolean refused = fields.values().stream().anyMatch(CheckedField::isRefused);
         waits.setText(refused ? "Nothing typed is lost; \"Use this air\" waits until it is put right." : "");
@@ -305,6 +310,7 @@ final class AirForm extends HBox {
         model.entry().choose(texts.pressure());
         model.entry().choose(texts.moisture());
         put(Part.ELEVATION, texts);
+        put(Part.READ_AT, texts);
         put(Part.PRESSURE, texts);
         put(Part.TEMPERATURE, texts);
         put(Part.HUMIDITY, texts);

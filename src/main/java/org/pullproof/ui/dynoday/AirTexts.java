@@ -13,8 +13,7 @@ import org.pullproof.weather.Thermometer;
 import org.pullproof.weather.TypedAir;
 
 /**
- * A reading as it stood in the fields when it was typed. A pressure read elsewhere is only typed on the command line: the fields show
- * the station pressure it had.
+ * A reading as it stood in the fields when it was typed.
  *
  * @param pressure the form of the pressure
  * @param moisture the form of the moisture
@@ -26,6 +25,9 @@ record AirTexts(PressureForm pressure, MoistureForm moisture, Map<Part, String> 
         Map<Part, String> fields = new EnumMap<>(Part.class);
         fields.put(Part.PRESSURE, text(air.barometer()));
         air.barometer().elevation().map(Quantity::toString).ifPresent(text -> fields.put(Part.ELEVATION, text));
+        if (air.barometer() instanceof Barometer.Elsewhere elsewhere) {
+            fields.put(Part.READ_AT, elsewhere.readAt().toString());
+        }
         if (air.thermometer() instanceof Thermometer.Intake intake) {
             fields.put(Part.TEMPERATURE, intake.read().toString());
         }
@@ -39,6 +41,9 @@ record AirTexts(PressureForm pressure, MoistureForm moisture, Map<Part, String> 
         }
         if (barometer instanceof Barometer.SeaLevel) {
             return PressureForm.SEA_LEVEL;
+        }
+        if (barometer instanceof Barometer.Elsewhere) {
+            return PressureForm.ELSEWHERE;
         }
         return barometer instanceof Barometer.Altimeter ? PressureForm.ALTIMETER : PressureForm.STATION;
     }
@@ -55,6 +60,9 @@ record AirTexts(PressureForm pressure, MoistureForm moisture, Map<Part, String> 
         }
         if (barometer instanceof Barometer.Station station) {
             return station.pressure().toString();
+        }
+        if (barometer instanceof Barometer.Elsewhere elsewhere) {
+            return elsewhere.pressure().toString();
         }
         return Math.round(barometer.station().pascal()) / 1e3 + " kPa";
     }

@@ -3,6 +3,7 @@ package org.pullproof.ui.health;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -12,14 +13,15 @@ import org.pullproof.health.FaultFindings.CandidateChance;
 import org.pullproof.health.FaultFindings.CylinderChances;
 import org.pullproof.ui.parts.Labels;
 
-/** What the chosen cylinder may have: each candidate with its chance, what fits and what speaks against it, and the next test. */
+/** What the chosen cylinder may have: a row for each candidate with its chance, what fits, what speaks against it; then the next test. */
 final class CandidatesList extends VBox {
     private static final int MOST = 4;
     private static final double BAR = 120;
     private static final double THICK = 4;
+    private static final double FIRST = 160;
 
     CandidatesList() {
-        getStyleClass().add("rules");
+        getStyleClass().add("candidates");
     }
 
     /** Nothing stands here for a cylinder that nothing is held against. */
@@ -43,23 +45,53 @@ final class CandidatesList extends VBox {
     private void showCandidates(CylinderChances cylinder) {
         getChildren()
                 .addAll(
-                        Labels.whole("Cylinder " + cylinder.number() + ": what it may be", "section"),
-                        Labels.wrapped("chances from the readings and from judgement", "caption"));
+                        Labels.section(
+                                "Cylinder " + cylinder.number() + ": what it may be",
+                                "chances from the readings and from judgement you can edit, Ctrl J"),
+                        row("candidate-head", captions("Candidate"), captions("Fits"), captions("Speaks against")));
         cylinder.candidates().stream()
                 .limit(MOST)
                 .map(CandidatesList::candidate)
                 .forEach(getChildren()::add);
     }
 
+    private static Label captions(String words) {
+        return Labels.whole(words, "caption");
+    }
+
+    private static HBox row(String styleClass, Region first, Region second, Region third) {
+        first.setMinWidth(FIRST);
+        first.setPrefWidth(FIRST);
+        first.setMaxWidth(FIRST);
+        for (Region column : List.of(second, third)) {
+            column.setPrefWidth(1);
+            column.setMaxWidth(Double.MAX_VALUE);
+            HBox.setHgrow(column, Priority.ALWAYS);
+        }
+        HBox row = new HBox(16, first, second, third);
+        row.getStyleClass().add(styleClass);
+        return row;
+    }
+
     private static Node candidate(CandidateChance candidate) {
         String chance = Math.round(100 * candidate.probability()) + " of 100";
-        VBox lines = new VBox(
-                Labels.wrapped(candidate.words(), "strong"),
-                new HBox(8, bar(candidate.probability()), Labels.whole(chance, "caption")));
-        lines.setAccessibleText(candidate.words() + ", " + chance);
-        candidate.fits().forEach(reading -> lines.getChildren().add(Labels.wrapped("fits: " + reading)));
-        candidate.against().forEach(reading -> lines.getChildren().add(Labels.wrapped("against: " + reading)));
-        lines.getStyleClass().add("rule-line");
+        VBox name = new VBox(
+                Labels.wrapped(candidate.words(), "strong"), Labels.whole(chance), bar(candidate.probability()));
+        HBox row = row(
+                "candidate-row",
+                name,
+                sentences(candidate.fits(), "No reading yet."),
+                sentences(candidate.against(), "Nothing so far."));
+        row.setAccessibleText(candidate.words() + ", " + chance);
+        return row;
+    }
+
+    private static VBox sentences(List<String> readings, String none) {
+        VBox lines = new VBox();
+        if (readings.isEmpty()) {
+            lines.getChildren().add(Labels.wrapped(none, "second"));
+        }
+        readings.forEach(reading -> lines.getChildren().add(Labels.wrapped(reading)));
         return lines;
     }
 
@@ -86,8 +118,11 @@ final class CandidatesList extends VBox {
                 .map(proposed -> proposed.test().test().words() + ", "
                         + proposed.test().cost().minutes() + " min. " + proposed.why())
                 .toList();
-        getChildren().add(Labels.whole("Told apart by", "section"));
-        (tests.isEmpty() ? List.of("No further test would change what to do.") : tests)
-                .forEach(test -> getChildren().add(Labels.wrapped(test)));
+        VBox told = sentences(tests, "No further test would change what to do.");
+        HBox.setHgrow(told, Priority.ALWAYS);
+        HBox row = new HBox(16, captions("Told apart by"), told);
+        row.getStyleClass().add("candidate-row");
+        ((Region) row.getChildren().get(0)).setMinWidth(FIRST);
+        getChildren().add(row);
     }
 }

@@ -61,8 +61,7 @@ final class EngineStrip extends HBox {
         boolean read = !humps.equals(Tile.NOT_MEASURED);
         starter.setText(humps);
         starter.setAccessibleText("Starter humps: " + (read ? humps : "not done"));
-        long done = signs.stream().filter(WholeEngine::known).count() + (read ? 1 : 0);
-        known.setText(done + " of " + (signs.size() + 1) + " known");
+        known.setText(model.signsKnown() + " of " + model.signs() + " known");
     }
 
     private Cell cell(TestKind test) {

@@ -22,7 +22,6 @@ import org.pullproof.ui.parts.DrawingView;
 /** The tiles at the places of their cylinders. Arrows move by place on the plan, Enter or a figure types its reading. */
 final class EngineTiles extends VBox {
     private static final double STAGGER = 42;
-    private static final double WIDEST = 240;
     private static final int NARROW_FROM = 5;
 
     private final HealthViewModel model;
@@ -65,9 +64,8 @@ final class EngineTiles extends VBox {
             tile.setPrefWidth(1);
             boolean few = bank.cylinders().size() < NARROW_FROM
                     && model.engine().banks().size() == 1;
-            tile.setMaxWidth(few ? WIDEST : Double.MAX_VALUE);
             if (few) {
-                tile.setPrefWidth(WIDEST);
+                tile.getStyleClass().add("few");
             }
             tile.focusedProperty().addListener((of, before, focused) -> focused(cylinder, focused));
             tile.setOnMouseClicked(clicked -> open(cylinder, clicked.getClickCount()));

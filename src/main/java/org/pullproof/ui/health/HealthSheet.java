@@ -1,16 +1,18 @@
 package org.pullproof.ui.health;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -19,40 +21,32 @@ import javafx.scene.layout.VBox;
 import org.pullproof.advice.Stage;
 import org.pullproof.health.TestKind;
 import org.pullproof.ui.parts.Actions;
+import org.pullproof.ui.parts.Choice;
 import org.pullproof.ui.parts.CopyKey;
-import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.SheetStyle;
+import org.pullproof.ui.search.Found;
 import org.pullproof.ui.shell.Sheet;
 import org.pullproof.ui.shell.SheetPage;
 
 /** Is this engine sound? Tiles, the chosen cylinder with its readings and entry, rules, the whole engine. */
 public final class HealthSheet implements Sheet {
-    private static final List<String> BEGIN = List.of(
-            "Type the drop of each cylinder in the balance test; it needs the engine running and nothing removed.",
-            "With the plugs out, type compression, dry first. Strokes and throttle are kept from one cylinder to the next.",
-            "Enter keeps a reading and goes on to the next cylinder.",
-            "At the car, F2 opens fender mode: one number, big, by keys alone.");
+    private static final double WIDE = 1000;
 
     private final HealthViewModel model;
     private final FenderViewModel fender;
     private final TdcViewModel tdc;
-    private final Function<TestKind, List<String>> cautionsOf;
     private final Consumer<TestKind> tally;
     private final ReadOnlyObjectWrapper<SheetPage> shown = new ReadOnlyObjectWrapper<>(new SheetPage.Own());
     private final VBox page = new VBox();
     private final FenderView fenderView;
     private final TdcPage tdcPage;
     private final HBox actions;
-    private final Node body;
-    private final Label progress = Labels.wrapped("", "caption");
+    private final Choice<ReadingsShown> shows;
     private final EngineTiles tiles;
-    private final EntryForm form;
-    private final ReadingsTable readings;
-    private final CandidatesList candidates = new CandidatesList();
-    private final RulesList rules = new RulesList();
+    private final EntryBox entry;
+    private final AmountBox amount;
+    private final SideBySide sideBySide;
     private final EngineStrip strip;
-    private final Label chosen = Labels.whole("", "section");
-    private final Label chosenWords = Labels.wrapped("", "caption");
 
     /**
      * @param fender types readings at the car
@@ -69,24 +63,27 @@ public final class HealthSheet implements Sheet {
         this.model = model;
         this.fender = fender;
         this.tdc = tdc;
-        this.cautionsOf = cautionsOf;
         this.tally = tally;
         this.fenderView = new FenderView(fender);
         this.tdcPage = new TdcPage(tdc, this::showOwn, this::typeLeak);
-        this.form = new EntryForm(model);
+        this.entry = new EntryBox(model, cautionsOf);
+        this.amount = new AmountBox(model);
+        this.sideBySide = new SideBySide(model);
+        this.shows = new Choice<>("Readings", Arrays.asList(ReadingsShown.values()), model::words);
         this.tiles = new EngineTiles(model, this::type);
-        this.readings = new ReadingsTable(model);
         this.strip = new EngineStrip(model, this::typeStarter);
         page.getStyleClass().add("health-sheet");
         SheetStyle.on(page);
         this.actions = actions();
-        this.body = body();
         showOwn();
         fender.phaseProperty().addListener((of, before, after) -> showFender());
         tdc.nowProperty().addListener((of, before, after) -> headTdc());
         model.model().appraisalProperty().addListener((of, before, after) -> show());
         model.entry().cylinderProperty().addListener((of, before, after) -> show());
         model.entry().testProperty().addListener((of, before, after) -> show());
+        model.shownProperty().addListener((of, before, after) -> layOut());
+        sideBySide.managedProperty().bind(page.widthProperty().greaterThanOrEqualTo(WIDE));
+        sideBySide.visibleProperty().bind(sideBySide.managedProperty());
         show();
     }
 
@@ -97,47 +94,43 @@ public final class HealthSheet implements Sheet {
         guide.setOnAction(pressed -> openTdc());
         Button blank = Actions.plain("Tally sheet", "F4");
         blank.setOnAction(pressed -> printTally());
-        HBox.setHgrow(progress, Priority.ALWAYS);
-        progress.setMaxWidth(Double.MAX_VALUE);
+        shows.onChosen(model.shownProperty()::set);
+        Region space = new Region();
+        HBox.setHgrow(space, Priority.ALWAYS);
         // they have keys of their own; Tab begins at the tiles, where a figure is typed
+        shows.takesNoTab();
         List.of(atTheCar, guide, blank).forEach(button -> button.setFocusTraversable(false));
-        HBox line = new HBox(8, progress, atTheCar, guide, blank);
+        HBox line = new HBox(8, shows, space, atTheCar, guide, blank);
+        line.getStyleClass().add("health-tools");
         line.setAlignment(Pos.CENTER_LEFT);
         return line;
     }
 
-    private Node body() {
-        Region space = new Region();
-        HBox.setHgrow(space, Priority.ALWAYS);
-        HBox title = new HBox(8, chosen, chosenWords, space, form.keepButton());
-        title.setAlignment(Pos.CENTER_LEFT);
-        VBox left = new VBox(title, form, readings);
-        left.getStyleClass().add("chosen-cylinder");
-        HBox.setHgrow(left, Priority.ALWAYS);
-        HBox body = new HBox(24, left, why());
-        body.getStyleClass().add("health-body");
-        VBox.setVgrow(body, Priority.ALWAYS);
-        return body;
-    }
-
-    /** Reasons and rules scroll by themselves, so that the strip below stays in sight. */
-    private Node why() {
-        ScrollPane why = new ScrollPane(new VBox(candidates, rules));
-        why.setFitToWidth(true);
-        why.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        why.setAccessibleText("Why, and the rules of compression");
-        why.getStyleClass().add("why");
-        return why;
+    /** The strip of the whole engine stands where it is read; the readings of a cylinder have its room else. */
+    private void layOut() {
+        ReadingsShown group = model.shownProperty().get();
+        Region below = group == ReadingsShown.ALL ? amount : entry;
+        VBox.setVgrow(below, Priority.ALWAYS);
+        page.getChildren().setAll(actions, tiles, below);
+        if (group == ReadingsShown.ALL || group == ReadingsShown.WHOLE_ENGINE) {
+            page.getChildren().add(strip);
+        }
+        if (group == ReadingsShown.ALL) {
+            page.getChildren().add(sideBySide);
+        }
+        show();
     }
 
     private void type(int cylinder) {
         model.entry().cylinderProperty().set(cylinder);
-        form.type();
+        model.showEntry();
+        entry.type();
     }
 
     private void typeStarter() {
         model.entry().testProperty().set(TestKind.STARTER_CURRENT);
-        form.type();
+        model.showEntry();
+        entry.type();
     }
 
     private void openFender() {
@@ -177,7 +170,7 @@ public final class HealthSheet implements Sheet {
     }
 
     private void showOwn() {
-        page.getChildren().setAll(actions, tiles, body, strip);
+        layOut();
         shown.set(new SheetPage.Own());
     }
 
@@ -191,21 +184,13 @@ public final class HealthSheet implements Sheet {
             tdcPage.show();
             headTdc();
         }
-        progress.setText(model.progress());
-        int cylinder = model.entry().cylinderProperty().get();
-        Tile tile = model.tile(cylinder);
-        chosen.setText(model.ofWholeEngine() ? "Whole engine" : "Cylinder " + cylinder);
-        chosenWords.setText(model.ofWholeEngine() ? "" : tile.words());
+        shows.say(model::words);
+        shows.show(Optional.of(model.shownProperty().get()));
         tiles.show();
-        readings.show();
         strip.show();
-        candidates.show(model.model().appraisal().health().faults(), model.ofWholeEngine() ? 0 : cylinder);
-        List<String> cautions = cautionsOf.apply(model.entry().testProperty().get());
-        if (model.anythingRead()) {
-            rules.show(model.model().appraisal().health(), cautions, model.testBegun());
-        } else {
-            rules.showEmpty(BEGIN, cautions);
-        }
+        entry.show();
+        amount.show();
+        sideBySide.show();
     }
 
     @Override
@@ -224,20 +209,68 @@ public final class HealthSheet implements Sheet {
     }
 
     @Override
+    public List<Found> offers() {
+        return IntStream.rangeClosed(1, model.engine().cylinders())
+                .boxed()
+                .flatMap(this::offersAt)
+                .toList();
+    }
+
+    private Stream<Found> offersAt(int cylinder) {
+        Stream<Found> tests = Stream.of(TestKind.COMPRESSION_DRY, TestKind.COMPRESSION_WET, TestKind.LEAKDOWN)
+                .map(test -> Found.act(
+                        "Type at cylinder " + cylinder + ": " + test.words(),
+                        "Health, fender mode",
+                        "",
+                        () -> fender.open(test, OptionalInt.of(cylinder))));
+        Found turn = Found.act("Turn to cylinder " + cylinder + " in the TDC guide", "Health", "", () -> {
+            model.entry().cylinderProperty().set(cylinder);
+            openTdc();
+        });
+        return Stream.concat(tests, Stream.of(turn));
+    }
+
+    @Override
+    public Optional<String> heading() {
+        return isTdcOpen()
+                ? Optional.of("The TDC guide, F3")
+                : Optional.of("At the car: fender mode, F2").filter(heading -> shown.get() instanceof SheetPage.Whole);
+    }
+
+    @Override
     public void key(KeyEvent key) {
         boolean used = true;
         switch (key.getCode()) {
             case F2 -> openFenderFromHere();
             case F3 -> openTdc();
             case F4 -> printTally();
-            case ESCAPE -> used = leaveTdc();
-            default -> used = false;
+            case ESCAPE -> used = leaveTdc() || leaveEntry();
+            default -> used = choose(key);
         }
         if (used) {
             key.consume();
         } else {
             CopyKey.copy(key, model::table);
         }
+    }
+
+    /** A letter chooses the readings shown, but only while no word is typed. */
+    private boolean choose(KeyEvent key) {
+        Optional<ReadingsShown> chosen = Arrays.stream(ReadingsShown.values())
+                .filter(group -> group.key().equals(key.getCode().getName()))
+                .filter(group -> !key.isShortcutDown() && !key.isAltDown() && !isTdcOpen())
+                .findFirst();
+        chosen.ifPresent(model.shownProperty()::set);
+        return chosen.isPresent();
+    }
+
+    private boolean leaveEntry() {
+        boolean entered = model.shownProperty().get() != ReadingsShown.ALL && model.anythingRead();
+        if (entered) {
+            model.shownProperty().set(ReadingsShown.ALL);
+            tiles.tile(model.entry().cylinderProperty().get()).requestFocus();
+        }
+        return entered;
     }
 
     private void openFenderFromHere() {

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.drawing.EnginePlan;
 import org.pullproof.drawing.FiringStrip;
@@ -27,6 +29,7 @@ public final class HealthViewModel {
     private final ReadingRules rules;
     private final HealthActs acts;
     private final ReadingEntry entry;
+    private final ObjectProperty<ReadingsShown> shown = new SimpleObjectProperty<>(ReadingsShown.ALL);
 
     /**
      * One line of the list of readings.
@@ -45,6 +48,13 @@ public final class HealthViewModel {
         this.acts = acts;
         this.entry = new ReadingEntry(this::engine, () -> model.look().figures().system());
         entry.testProperty().set(firstUnread());
+        shown.set(anythingRead() ? ReadingsShown.ALL : ReadingsShown.of(firstUnread()));
+        entry.testProperty().addListener((of, before, test) -> {
+            if (shown.get() != ReadingsShown.ALL) {
+                shown.set(ReadingsShown.of(test));
+            }
+        });
+        shown.addListener((of, before, group) -> typeOf(group));
         model.appraisalProperty().addListener((of, before, after) -> stayOnTheEngine());
     }
 
@@ -61,6 +71,23 @@ public final class HealthViewModel {
 
     public ReadingEntry entry() {
         return entry;
+    }
+
+    /** What stands below the tiles. */
+    public ObjectProperty<ReadingsShown> shownProperty() {
+        return shown;
+    }
+
+    /** The test being typed is one of the group shown. */
+    private void typeOf(ReadingsShown group) {
+        if (group != ReadingsShown.ALL && ReadingsShown.of(entry.testProperty().get()) != group) {
+            entry.testProperty().set(group.firstTest());
+        }
+    }
+
+    /** Shows the entry of the test being typed. */
+    void showEntry() {
+        shown.set(ReadingsShown.of(entry.testProperty().get()));
     }
 
     private Appraisal appraisal() {
@@ -108,7 +135,7 @@ public final class HealthViewModel {
         return FiringStrip.words(engine().firing()) + " · drop rpm · pressures " + unit + counted;
     }
 
-    /** What was read of the chosen cylinder, the latest first. */
+    /** What was read of the chosen cylinder in the group shown, the latest first. */
     public List<Row> readings() {
         List<Row> rows = model.session().readings().stream()
                 .filter(this::concerns)
@@ -121,12 +148,14 @@ public final class HealthViewModel {
     /** Whether a reading belongs to what is looked at: the whole engine, or the chosen cylinder. */
     private boolean concerns(Reading reading) {
         boolean allOfIt = reading.cylinder().isEmpty();
+        boolean group = shown.get() == ReadingsShown.ALL || ReadingsShown.of(reading.test()) == shown.get();
         if (ofWholeEngine()) {
             return allOfIt;
         }
-        return allOfIt
+        boolean here = allOfIt
                 ? reading.test() == TestKind.WORK
                 : reading.cylinder().getAsInt() == entry.cylinderProperty().get();
+        return here && group;
     }
 
     /** Whether the test being typed belongs to the whole engine and to no cylinder. */
@@ -143,12 +172,24 @@ public final class HealthViewModel {
                 reading.time().format(TAKEN));
     }
 
-    /** How far the great tests are: "balance 8 of 8 · compression 6 of 8 · leak-down 1 of 8". */
-    public String progress() {
-        return Stream.of(TestKind.BALANCE, TestKind.COMPRESSION_DRY, TestKind.LEAKDOWN)
-                .map(test ->
-                        test.words().replace(", dry", "") + " " + cylindersRead(test) + " of " + engine().cylinders())
-                .collect(Collectors.joining(" · "));
+    /** A group with how far it is: "Compression 6/8". */
+    public String words(ReadingsShown group) {
+        return switch (group) {
+            case BALANCE, COMPRESSION, LEAKDOWN ->
+                group.words() + " " + cylindersRead(group.firstTest()) + "/" + engine().cylinders();
+            case ALL, FURTHER -> group.words();
+            case WHOLE_ENGINE -> group.words() + " " + signsKnown() + "/" + signs();
+        };
+    }
+
+    /** How many signs of the whole engine the strip asks for, the starter's humps counted. */
+    long signs() {
+        return wholeEngine().size() + 1L;
+    }
+
+    long signsKnown() {
+        long humps = starterHumps().equals(Tile.NOT_MEASURED) ? 0 : 1;
+        return wholeEngine().stream().filter(WholeEngine::known).count() + humps;
     }
 
     private long cylindersRead(TestKind test) {

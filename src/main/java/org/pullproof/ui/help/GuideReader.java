@@ -7,11 +7,12 @@ import java.util.stream.Collectors;
 
 /**
  * Reads the part of Markdown (CommonMark 0.31; tables as GitHub Flavored Markdown 0.29, 4.10) in which the guide is written: headings,
- * paragraphs, points, tables and fenced code. A heading of the second level begins a chapter; what stands before the first is a
+ * paragraphs, points, numbered or not, tables and fenced code. A heading of the second level begins a chapter; what stands before the first is a
  * chapter under the title of the guide.
  */
 final class GuideReader {
     private static final String FENCE = "```";
+    private static final String NUMBERED = "\\d+\\. .*";
 
     private final List<GuideChapter> chapters = new ArrayList<>();
     private final List<GuideBlock> blocks = new ArrayList<>();
@@ -56,7 +57,7 @@ final class GuideReader {
     }
 
     private void words(String line) {
-        if (line.isBlank() || line.startsWith("- ")) {
+        if (line.isBlank() || line.startsWith("- ") || line.matches(NUMBERED)) {
             endBlock();
         }
         if (!line.isBlank()) {

@@ -3,6 +3,7 @@ package org.pullproof.ui.parts;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.css.PseudoClass;
@@ -27,6 +28,8 @@ public class CheckedField<T> extends VBox {
     private final Function<String, T> reader;
     private Consumer<T> onTaken = taken -> {};
     private Runnable onForgotten = () -> {};
+    private UnaryOperator<String> dress = UnaryOperator.identity();
+    private Optional<String> dressed = Optional.empty();
     private String kept = "";
     private String judged = "";
 
@@ -44,15 +47,53 @@ public class CheckedField<T> extends VBox {
         getChildren().add(field);
         field.setOnAction(entered -> take());
         field.focusedProperty().addListener((of, before, focused) -> {
-            if (!focused && !field.getText().strip().equals(judged)) {
-                take();
+            if (focused) {
+                undress();
+            } else {
+                if (!typed().equals(judged)) {
+                    take();
+                }
+                dress();
             }
         });
         field.addEventHandler(KeyEvent.KEY_PRESSED, this::escape);
     }
 
+    /**
+     * How a good entry reads while nobody edits it, such as {@code 84,300 mi} for {@code 84300mi}; with the keyboard in the field
+     * it stands as typed.
+     *
+     * @param words makes the words from an entry that the reader took
+     */
+    public final void readsAtRest(UnaryOperator<String> words) {
+        dress = words;
+        dress();
+    }
+
+    private void dress() {
+        if (!field.isFocused() && !isRefused() && !kept.isEmpty() && typed().equals(kept)) {
+            String words = dress.apply(kept);
+            dressed = Optional.of(words);
+            field.setText(words);
+        }
+    }
+
+    private void undress() {
+        if (dressed.isPresent() && typed().equals(kept)) {
+            field.setText(kept);
+        }
+        dressed = Optional.empty();
+    }
+
+    /** What stands in the field, as it was typed. */
+    private String typed() {
+        return dressed.filter(field.getText()::equals)
+                .map(words -> kept)
+                .orElseGet(() -> field.getText().strip());
+    }
+
     private void escape(KeyEvent key) {
-        if (key.getCode() == KeyCode.ESCAPE && (isRefused() || !field.getText().equals(kept))) {
+        if (key.getCode() == KeyCode.ESCAPE && (isRefused() || !typed().equals(kept))) {
             show(kept);
             key.consume();
         }
@@ -62,9 +103,11 @@ public class CheckedField<T> extends VBox {
     public final void show(String text) {
         kept = text;
         judged = text;
+        dressed = Optional.empty();
         field.setText(text);
         accept();
         value.set(text.isBlank() ? Optional.empty() : Optional.of(reader.apply(text)));
+        dress();
     }
 
     /** What happens with an entry that was changed and could be read. */
@@ -79,7 +122,7 @@ public class CheckedField<T> extends VBox {
 
     /** Reads the entry now; returns whether it stands. */
     public final boolean take() {
-        String text = field.getText().strip();
+        String text = typed();
         judged = text;
         if (text.equals(kept)) {
             accept();
@@ -100,7 +143,7 @@ public class CheckedField<T> extends VBox {
 
     /** Marks the entry as refused and says why; it stays as typed, and refused until it is taken again. */
     public final void refuse(String why) {
-        judged = field.getText().strip();
+        judged = typed();
         sentence.setText(why);
         if (!getChildren().contains(sentence)) {
             getChildren().add(sentence);
@@ -117,7 +160,7 @@ public class CheckedField<T> extends VBox {
 
     /** Whether something is typed that has not been read yet. */
     public final boolean isChanged() {
-        return !field.getText().strip().equals(kept);
+        return !typed().equals(kept);
     }
 
     public final boolean isRefused() {

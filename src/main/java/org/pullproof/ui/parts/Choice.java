@@ -22,6 +22,7 @@ public final class Choice<T> extends HBox {
     private final ToggleGroup group = new ToggleGroup();
     private final List<T> answers;
     private Consumer<T> onChosen = chosen -> {};
+    private boolean tabbed = true;
 
     /**
      * @param name what is asked, for people who cannot see it
@@ -37,9 +38,24 @@ public final class Choice<T> extends HBox {
         stopAt(null);
     }
 
+    /** Leaves the answers to the mouse and to keys of their own: Tab passes them by. */
+    public void takesNoTab() {
+        tabbed = false;
+        getChildren().forEach(button -> button.setFocusTraversable(false));
+    }
+
+    /** Words the answers anew, such as with another count. */
+    public void say(Function<T, String> words) {
+        for (int i = 0; i < answers.size(); i++) {
+            ToggleButton button = (ToggleButton) getChildren().get(i);
+            button.setText(words.apply(answers.get(i)));
+            button.setAccessibleText(getAccessibleText() + " " + button.getText());
+        }
+    }
+
     private void stopAt(@Nullable Toggle chosen) {
         Object stop = chosen == null ? getChildren().get(0) : chosen;
-        getChildren().forEach(button -> button.setFocusTraversable(button.equals(stop)));
+        getChildren().forEach(button -> button.setFocusTraversable(tabbed && button.equals(stop)));
     }
 
     private void arrow(KeyEvent key) {

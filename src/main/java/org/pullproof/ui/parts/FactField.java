@@ -4,6 +4,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import org.pullproof.car.Car;
 import org.pullproof.car.Fact;
+import org.pullproof.car.FactWords;
 import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Shown;
@@ -20,18 +21,24 @@ public final class FactField extends CheckedField<String> {
         super(fact.words(), text -> read(fact, text, figures.get()));
         getStyleClass().add("fact-field");
         field().setPromptText(prompt(fact, figures.get()));
+        readsAtRest(text -> FactWords.of(fact, beforeTheReason(fact, text)));
         onTaken(text -> told.accept(fact, text));
         onForgotten(() -> told.accept(fact, ""));
     }
 
     private static String read(Fact fact, String typed, Figures figures) {
-        if (fact.kind() == Fact.Kind.BAND && typed.contains(";")) {
-            // behind the semicolon stands why the band is changed
-            read(fact, typed.substring(0, typed.indexOf(';')), figures);
+        if (!beforeTheReason(fact, typed).equals(typed)) {
+            read(fact, beforeTheReason(fact, typed), figures);
             return typed;
         }
         String text = fact.kind() == Fact.Kind.LENGTH ? withUnit(fact, typed, figures) : typed;
         return Car.named("this car").with(fact, text).told(fact).orElseThrow();
+    }
+
+    /** Behind a semicolon stands why the band is changed. */
+    private static String beforeTheReason(Fact fact, String typed) {
+        boolean reasoned = fact.kind() == Fact.Kind.BAND && typed.contains(";");
+        return reasoned ? typed.substring(0, typed.indexOf(';')) : typed;
     }
 
     private static String withUnit(Fact fact, String typed, Figures figures) {

@@ -1,6 +1,7 @@
 package org.pullproof.ui.parts;
 
 import java.util.function.Supplier;
+import org.pullproof.units.Figures;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Unit;
 
@@ -13,6 +14,7 @@ public final class QuantityField extends CheckedField<Quantity> {
      */
     public QuantityField(String name, Supplier<Unit> beside) {
         super(name, text -> Quantity.parse(text, beside.get()));
+        readsAtRest(text -> Figures.typed(Quantity.parse(text, beside.get())));
     }
 
     public QuantityField(String name, Unit beside) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Stage;
+import org.pullproof.car.FactWords;
 import org.pullproof.changes.JudgedChange;
 import org.pullproof.dyno.Pull;
 import org.pullproof.dyno.PullFindings;
@@ -17,6 +18,8 @@ import org.pullproof.health.FaultFindings.CandidateChance;
 import org.pullproof.health.FaultFindings.CylinderChances;
 import org.pullproof.health.Reading;
 import org.pullproof.health.ReadingWords;
+import org.pullproof.session.About;
+import org.pullproof.session.Picture;
 import org.pullproof.session.Session;
 import org.pullproof.tuneup.TuneUpFindings.StepState;
 import org.pullproof.units.Figures;
@@ -48,7 +51,8 @@ public final class SessionIndex {
                         index.setups(),
                         index.pulls(),
                         index.changes(),
-                        index.money())
+                        index.money(),
+                        index.pictures())
                 .flatMap(places -> places)
                 .toList();
     }
@@ -56,7 +60,10 @@ public final class SessionIndex {
     private Stream<Place> facts() {
         Place engine = new Place("Engine", session.profile().name(), Stage.CAR);
         Stream<Place> told = session.car().facts().entrySet().stream()
-                .map(fact -> new Place(fact.getKey().words() + ": " + fact.getValue(), "told", Stage.CAR));
+                .map(fact -> new Place(
+                        fact.getKey().words() + ": " + FactWords.of(fact.getKey(), fact.getValue()),
+                        "told",
+                        Stage.CAR));
         return Stream.concat(Stream.of(engine), told);
     }
 
@@ -165,6 +172,18 @@ public final class SessionIndex {
 
     private static Place option(Option option) {
         return new Place("Option: " + option.name(), "about " + Figures.money(option.likely()), Stage.WORTH_IT);
+    }
+
+    private Stream<Place> pictures() {
+        return session.pictures().stream().map(SessionIndex::picture);
+    }
+
+    private static Place picture(Picture picture) {
+        String seen = picture.words().isEmpty() ? "" : ": " + picture.words();
+        return new Place(
+                "Picture of " + picture.about().words() + seen,
+                picture.original() + ", " + on(TIME, picture.time()),
+                picture.about().kind() == About.Kind.CAR ? Stage.CAR : Stage.TUNE_UP);
     }
 
     private static String on(DateTimeFormatter format, TemporalAccessor time) {

@@ -31,6 +31,7 @@ final class EverythingToFind {
         all.addAll(onASheet());
         all.addAll(everywhere());
         all.addAll(acts.more());
+        all.addAll(view.offers());
         SessionIndex.of(model.appraisal())
                 .forEach(place -> all.add(Found.inSession(place, () -> view.open(place.stage()))));
         acts.guide().headings().forEach(heading -> all.add(chapter(heading)));
@@ -87,6 +88,7 @@ final class EverythingToFind {
                         "Ctrl L",
                         model.look()::otherLight),
                 Found.act("Help on this sheet", "its chapter of the user guide", "F1", view::openGuide),
+                Found.act("How this sheet's figures are made", "formulas and sources", "Shift F1", view::openMethod),
                 Found.act("Units: the other system", "US or metric", "", model.look()::otherUnits));
     }
 

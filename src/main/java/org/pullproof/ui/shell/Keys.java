@@ -38,6 +38,7 @@ public final class Keys {
                 view.acts().copy());
         acts.put(new KeyCodeCombination(KeyCode.F6), view::rotateFocus);
         acts.put(new KeyCodeCombination(KeyCode.F1), view::openGuide);
+        acts.put(new KeyCodeCombination(KeyCode.F1, KeyCombination.SHIFT_DOWN), view::openMethod);
         Iterator<KeyCode> digit = DIGITS.iterator();
         for (Stage stage : Stage.values()) {
             acts.put(control(digit.next()), () -> view.open(stage));
@@ -51,6 +52,7 @@ public final class Keys {
     /** Uses the key, or hands it to the sheet. */
     public void press(KeyEvent key) {
         if (view.isCovered()) {
+            help(key);
             return;
         }
         boolean used = undoOrRedo(key) || act(key) || search(key);
@@ -61,6 +63,18 @@ public final class Keys {
             model.forgetSaid();
         } else if (key.isShortcutDown() || key.isAltDown() || isFunctionKey(key) || !typing(key)) {
             view.shown().key(key);
+        }
+    }
+
+    /** A page that a sheet lays over the window keeps all keys but the one for help. */
+    private void help(KeyEvent key) {
+        if (key.getCode() == KeyCode.F1 && view.isCoveredByItsSheet()) {
+            if (key.isShiftDown()) {
+                view.openMethod();
+            } else {
+                view.openGuide();
+            }
+            key.consume();
         }
     }
 

@@ -17,17 +17,19 @@ import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Stage;
 import org.pullproof.ui.help.GuidePage;
 import org.pullproof.ui.parts.AnswerHead;
+import org.pullproof.ui.parts.WindowSteps;
+import org.pullproof.ui.search.Found;
 import org.pullproof.ui.search.SearchPage;
 import org.pullproof.units.Sentence;
 
 /** The window while a session is open: top cells, job rail, the sheet of the stage, next step, foot. */
 public final class MainView extends StackPane {
-    private static final double WIDE = 1600;
-    private static final double LOW = 770;
+    private static final double LEAST_WIDTH = 1280;
+    private static final double LEAST_HEIGHT = 420;
 
     private final SessionViewModel model;
     private final Map<Stage, Sheet> sheets = new EnumMap<>(Stage.class);
-    private final AnswerHead head = new AnswerHead();
+    private final AnswerHead head = new AnswerHead(this::openMethod);
     private final ScrollPane body = new ScrollPane();
     private final BorderPane frame = new BorderPane();
     private final VBox bottom = new VBox();
@@ -58,8 +60,8 @@ public final class MainView extends StackPane {
         sheets.forEach(sheet -> sheet.page().addListener((of, before, after) -> showPage()));
         model.appraisalProperty().addListener((of, before, after) -> showAnswer());
         model.stageProperty().addListener((of, before, after) -> showSheet());
-        widthProperty().addListener((of, before, after) -> fitSize());
-        heightProperty().addListener((of, before, after) -> fitSize());
+        WindowSteps.follow(this);
+        frame.setMinSize(LEAST_WIDTH, LEAST_HEIGHT);
         showSheet();
     }
 
@@ -162,7 +164,12 @@ public final class MainView extends StackPane {
 
     /** Opens the guide at the chapter of the sheet being shown. */
     void openGuide() {
-        openGuide(acts.guide().headingOf(sheet().stage()));
+        openGuide(sheet().heading().orElse(acts.guide().headingOf(sheet().stage())));
+    }
+
+    /** Opens the guide where it tells how the figures of the sheet being shown are made. */
+    void openMethod() {
+        openGuide(acts.guide().methodOf(sheet().stage()));
     }
 
     /** Opens the guide at a heading. */
@@ -176,6 +183,17 @@ public final class MainView extends StackPane {
         sheet().key(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, control, false, false));
     }
 
+    /** What the sheets themselves offer to search; choosing opens the sheet first. */
+    List<Found> offers() {
+        return sheets.values().stream()
+                .flatMap(sheet -> sheet.offers().stream()
+                        .map(found -> Found.act(found.title(), found.detail(), found.key(), () -> {
+                            open(sheet.stage());
+                            found.chosen().run();
+                        })))
+                .toList();
+    }
+
     ShellActs acts() {
         return acts;
     }
@@ -183,6 +201,11 @@ public final class MainView extends StackPane {
     /** Whether a page of the whole window has the keyboard to itself. */
     boolean isCovered() {
         return wholePage().isPresent();
+    }
+
+    /** Whether that page is one of the sheet itself, such as fender mode. */
+    boolean isCoveredByItsSheet() {
+        return over.isEmpty() && isCovered();
     }
 
     private static Sentence answer(Appraisal appraisal, Stage stage) {
@@ -230,18 +253,5 @@ public final class MainView extends StackPane {
     /** The sheet being shown. */
     Sheet shown() {
         return sheet();
-    }
-
-    private void fitSize() {
-        boolean wide = getWidth() >= WIDE;
-        toggle("wide", wide);
-        toggle("low", !wide && getHeight() > 0 && getHeight() < LOW);
-    }
-
-    private void toggle(String styleClass, boolean on) {
-        getStyleClass().remove(styleClass);
-        if (on) {
-            getStyleClass().add(styleClass);
-        }
     }
 }

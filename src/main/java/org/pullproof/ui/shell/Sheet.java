@@ -1,10 +1,13 @@
 package org.pullproof.ui.shell;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.input.KeyEvent;
 import org.pullproof.advice.Stage;
+import org.pullproof.ui.search.Found;
 
 /**
  * The work area of a stage below its answer. The shell shows question and answer itself and lets the sheet scroll; a sheet
@@ -26,4 +29,14 @@ public interface Sheet {
      * A key that was used is consumed.
      */
     default void key(KeyEvent key) {}
+
+    /** What a person may look for and do on this sheet, such as at one of its cylinders; the sheet is open when it is done. */
+    default List<Found> offers() {
+        return List.of();
+    }
+
+    /** The heading of the guide about what is shown now, where that is not the chapter of the stage. */
+    default Optional<String> heading() {
+        return Optional.empty();
+    }
 }

@@ -20,6 +20,7 @@ import org.pullproof.ui.parts.Choice;
 import org.pullproof.ui.parts.DrawingView;
 import org.pullproof.ui.parts.Labels;
 import org.pullproof.ui.parts.SentenceFlow;
+import org.pullproof.ui.parts.WindowSteps;
 import org.pullproof.ui.shell.Look;
 import org.pullproof.units.Sentence;
 import org.pullproof.units.UnitSystem;
@@ -86,6 +87,7 @@ public final class FirstStart extends HBox {
         right.getStyleClass().add("title-ways");
         HBox.setHgrow(right, Priority.ALWAYS);
         getChildren().setAll(plan(drawn, version), right);
+        WindowSteps.follow(this);
     }
 
     private static SentenceFlow answer() {

@@ -18,9 +18,12 @@ import org.pullproof.engine.EngineProfile;
 import org.pullproof.engine.OtherEngine;
 import org.pullproof.ui.parts.Actions;
 import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.WindowSteps;
 
 /** Three questions about one's own car: its name, its engine, and the folder its session is kept in. */
 public final class NewCar extends VBox {
+    private static final double LEAST_LIST = 160;
+
     private final TextField name = new TextField();
     private final ListView<EngineProfile> engines = new ListView<>();
     private final TextField folder = new TextField();
@@ -45,6 +48,7 @@ public final class NewCar extends VBox {
         name.textProperty().addListener((of, before, now) -> suggestFolder(now));
         folder.setAccessibleText("Folder of the session");
         offer(profiles, begun);
+        WindowSteps.follow(this);
         getChildren()
                 .setAll(
                         Labels.whole("Begin with your own car", "title"),
@@ -65,6 +69,7 @@ public final class NewCar extends VBox {
         engines.setCellFactory(list -> new EngineCell());
         engines.getSelectionModel().select(0);
         engines.setAccessibleText("Engine");
+        engines.setMinHeight(LEAST_LIST);
         VBox.setVgrow(engines, Priority.ALWAYS);
         // a list keeps Enter to itself, so the default button would not hear it
         engines.setOnKeyPressed(key -> {

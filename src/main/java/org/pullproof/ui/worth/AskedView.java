@@ -7,6 +7,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.pullproof.car.Car;
 import org.pullproof.car.Fact;
+import org.pullproof.car.FactWords;
 import org.pullproof.ui.parts.CheckedField;
 import org.pullproof.ui.parts.Labels;
 
@@ -42,6 +43,7 @@ final class AskedView extends VBox {
     private VBox field(Fact fact) {
         CheckedField<String> field = new CheckedField<>(fact.words(), text -> read(fact, text));
         field.getStyleClass().add("fact-field");
+        field.readsAtRest(text -> FactWords.of(fact, model.withCurrency(fact, text)));
         field.onTaken(text -> tell(fact, text));
         field.onForgotten(() -> tell(fact, ""));
         field.field().setId("asked-" + fact.key());

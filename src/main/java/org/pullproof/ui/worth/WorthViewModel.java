@@ -217,7 +217,12 @@ public final class WorthViewModel {
         String currency = findings().currency();
         return switch (fact) {
             case WORTH_SOUND ->
-                "taken as " + model.session().car().told(Fact.PRICE).orElse(usual("owner.worth-sound"));
+                "taken as "
+                        + model.session()
+                                .car()
+                                .money(Fact.PRICE)
+                                .map(Figures::money)
+                                .orElse(usual("owner.worth-sound"));
             case VALUE_PER_HP -> "taken as " + usual("owner.value-per-hp");
             case HOUR_PRICE -> "taken as " + usual("owner.hour-price");
             case WEEK_WITHOUT -> "taken as " + usual("owner.week-without");

@@ -112,6 +112,21 @@ class AirEntryTest {
                 .hasValueSatisfying(likeness -> assertThat(likeness.refused()).isTrue());
     }
 
+    /** ISO 2533: 101 085 Pa at 20 m and 97 539 Pa at 320 m in the standard atmosphere, a ratio of 1.036 36. */
+    @Test
+    void aPressureReadElsewhereIsBroughtToTheHeightOfTheEngine() {
+        entry.choose(PressureForm.ELSEWHERE);
+        type(Part.PRESSURE, "97.5");
+        assertThat(entry.waitsFor()).contains("Waits for the elevation of the place where it was read.");
+        type(Part.READ_AT, "320");
+        type(Part.TEMPERATURE, "15");
+        type(Part.HUMIDITY, "50");
+
+        assertThat(words()).startsWith("station pressure 97.5 kPa read at 320 m, used at 20 m");
+        double pascal = entry.air().orElseThrow().barometer().station().pascal();
+        assertThat(pascal).isCloseTo(97_500 * 1.03636, org.assertj.core.api.Assertions.within(60.0));
+    }
+
     @Test
     void anElevationIsJudgedByItself() {
         type(Part.ELEVATION, "1600");

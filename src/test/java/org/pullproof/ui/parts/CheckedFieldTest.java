@@ -55,6 +55,18 @@ class CheckedFieldTest {
     }
 
     @Test
+    void anEntryReadsWithItsUnitOnceItIsLeftAndAsTypedWhileItIsEdited(FxRobot robot) {
+        robot.clickOn(field.field()).write("1158").push(KeyCode.TAB);
+        assertThat(field.field().getText()).isEqualTo("1,158\u00a0psi");
+        assertThat(field.isChanged()).isFalse();
+
+        robot.clickOn(field.field());
+        assertThat(field.field().getText()).isEqualTo("1158");
+        robot.clickOn(elsewhere);
+        assertThat(taken).hasSize(1);
+    }
+
+    @Test
     void escapeBringsTheLastGoodEntryBack(FxRobot robot) {
         robot.clickOn(field.field()).write("158").push(KeyCode.ENTER);
         robot.write("x").push(KeyCode.ESCAPE);

@@ -2,9 +2,14 @@ package org.pullproof.ui.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Stage;
+import org.pullproof.session.About;
+import org.pullproof.session.Picture;
+import org.pullproof.session.Session;
 import org.pullproof.testing.GreyCoupe;
 
 /** Looked for in an invented car whose every reading, pull and part is written down in {@link GreyCoupe}. */
@@ -17,7 +22,7 @@ class SessionIndexTest {
 
     @Test
     void factsAndNotesStandOnCar() {
-        stands("Garage lies at: 250m", "told", Stage.CAR);
+        stands("Garage lies at: 250\u00a0m", "told", Stage.CAR);
         stands("Note: “Battery on the charger during the cranking tests.”", "13 Jun 2026, 10:05", Stage.CAR);
     }
 
@@ -53,6 +58,25 @@ class SessionIndexTest {
                 .filteredOn(place -> place.stage() == Stage.CHANGES)
                 .extracting(Place::title)
                 .contains("Call: base → timing 32°");
+    }
+
+    @Test
+    void photographsStandWhereTheyWereAttached() {
+        Picture of = new Picture(
+                About.part("distributor cap"),
+                "a crack between 5 and 7",
+                "cap.jpg",
+                "0001.jpg",
+                "0".repeat(64),
+                LocalDateTime.of(2026, 6, 13, 11, 20));
+        Appraisal plain = GreyCoupe.appraisal();
+        Session session = plain.session().withPictures(List.of(of));
+
+        assertThat(SessionIndex.of(GreyCoupe.appraise(session)))
+                .contains(new Place(
+                        "Picture of distributor cap: a crack between 5 and 7",
+                        "cap.jpg, 13 Jun 2026, 11:20",
+                        Stage.TUNE_UP));
     }
 
     @Test

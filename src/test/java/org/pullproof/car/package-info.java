@@ -1,0 +1,4 @@
+@NullMarked
+package org.pullproof.car;
+
+import org.jspecify.annotations.NullMarked;
