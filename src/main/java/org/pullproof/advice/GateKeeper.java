@@ -15,6 +15,8 @@ import org.pullproof.health.HealthFindings;
 import org.pullproof.health.LoadPoint;
 import org.pullproof.health.LoadPoint.Standing;
 import org.pullproof.session.Session;
+import org.pullproof.tuneup.Bench;
+import org.pullproof.tuneup.BreakIn;
 import org.pullproof.tuneup.TuneUpFindings;
 import org.pullproof.tuneup.TuneUpFindings.Block;
 
@@ -35,7 +37,10 @@ final class GateKeeper {
         List<GatePoint> points = Stream.of(
                         LoadPoint.of(health).stream().map(point -> engine(point, by)),
                         Stream.of(startGate(tuneUp)),
-                        rules.checks().stream().map(check -> check(check, by)))
+                        rules.checks().stream()
+                                .map(check -> check.key().equals(LoadGate.BEDDED)
+                                        ? bedded(check, by, session.tuneUp().bench(), tuneUp)
+                                        : check(check, by)))
                 .flatMap(parts -> parts)
                 .toList();
         boolean driven = last.map(day -> !day.pulls().isEmpty()).orElse(false);
@@ -54,7 +59,29 @@ final class GateKeeper {
     }
 
     private static GatePoint check(DoNotRun.Check check, DayGate by) {
-        return byHand(new GatePoint(check.key(), check.about(), check.words(), State.OPEN, "not ticked"), by, true);
+        return byHand(point(check, State.OPEN, "not ticked"), by, true);
+    }
+
+    /** Where the tune-up knows what is new in the engine, it answers; a person may still pass what beds in, with a reason. */
+    private static GatePoint bedded(DoNotRun.Check check, DayGate by, Bench bench, TuneUpFindings tuneUp) {
+        Optional<String> lock = tuneUp.afterwards().fullLoadLock();
+        if (lock.isPresent()) {
+            return byHand(point(check, State.AGAINST, lock.get()), by, false);
+        }
+        return bench.breakIns().isEmpty()
+                ? check(check, by)
+                : point(
+                        check,
+                        State.READ,
+                        bench.breakIns().stream().map(GateKeeper::beddedIn).collect(Collectors.joining("; ")));
+    }
+
+    private static String beddedIn(BreakIn part) {
+        return part.what().words() + ": " + part.bedded().orElse("driven as far as they bed in");
+    }
+
+    private static GatePoint point(DoNotRun.Check check, State state, String why) {
+        return new GatePoint(check.key(), check.about(), check.words(), state, why);
     }
 
     private static GatePoint byHand(GatePoint point, DayGate by, boolean tickable) {

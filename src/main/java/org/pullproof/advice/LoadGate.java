@@ -24,6 +24,9 @@ public record LoadGate(
     /** The point that stands for the start gate of the tune-up; it is cleared there. */
     public static final String START_GATE = "start-gate";
 
+    /** The point that asks whether the engine is bedded in; the tune-up answers it where it knows what is new. */
+    public static final String BEDDED = "bedded";
+
     public LoadGate {
         points = List.copyOf(points);
         aborts = List.copyOf(aborts);

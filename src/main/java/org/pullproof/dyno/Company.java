@@ -1,10 +1,12 @@
 package org.pullproof.dyno;
 
-import java.util.Arrays;
+import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Predicate;
-import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
@@ -13,38 +15,81 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
  *
  * @param all every pull in order
  */
-record Company(List<Judged> all) {
-    Company {
-        all = List.copyOf(all);
+final class Company {
+    private final List<Judged> all;
+    private final Map<String, List<Judged>> bySetup;
+    private final Map<LocalDate, List<Judged>> byDay;
+    private final Map<Asked, Usual> usual = new HashMap<>();
+    private final Map<LocalDate, OptionalDouble> widest = new HashMap<>();
+
+    /** What was asked before: thousands of pulls of a setup ask the same. */
+    private record Asked(Object group, Figured figure) {}
+
+    /**
+     * What is usual in a group.
+     *
+     * @param telling the pulls that tell it
+     * @param first the first of them, if there is one
+     * @param figure the first's where few tell, else the median
+     */
+    private record Usual(int telling, Optional<Judged> first, double figure) {}
+
+    /**
+     * @param all in order
+     */
+    Company(List<Judged> all) {
+        this.all = List.copyOf(all);
+        this.bySetup = all.stream()
+                .collect(Collectors.groupingBy(judged -> judged.pull().setup()));
+        this.byDay = all.stream().collect(Collectors.groupingBy(Company::day));
+    }
+
+    private static LocalDate day(Judged judged) {
+        return judged.pull().time().toLocalDate();
+    }
+
+    /** The pull at that place, from 0. */
+    Judged at(int place) {
+        return all.get(place);
     }
 
     /** What is usual among the counted pulls of its setup; empty if there is nothing to hold against. */
-    OptionalDouble usualOfSetup(Judged own, ToDoubleFunction<Judged> figure) {
-        return usual(
-                own, figure, other -> other.pull().setup().equals(own.pull().setup()));
+    OptionalDouble usualOfSetup(Judged own, Figured figure) {
+        String setup = own.pull().setup();
+        return usual(own, new Asked(setup, figure), bySetup.getOrDefault(setup, List.of()));
     }
 
     /** What is usual among the counted pulls of its day. */
-    OptionalDouble usualOfDay(Judged own, ToDoubleFunction<Judged> figure) {
-        return usual(own, figure, other -> sameDay(own, other));
+    OptionalDouble usualOfDay(Judged own, Figured figure) {
+        return usual(own, new Asked(day(own), figure), ofDay(own));
     }
 
-    private OptionalDouble usual(Judged own, ToDoubleFunction<Judged> figure, Predicate<Judged> wanted) {
-        List<Judged> telling = all.stream()
-                .filter(other -> other.counted() && wanted.test(other))
-                .filter(other -> Double.isFinite(figure.applyAsDouble(other)))
+    private List<Judged> ofDay(Judged own) {
+        return byDay.getOrDefault(day(own), List.of());
+    }
+
+    private OptionalDouble usual(Judged own, Asked asked, List<Judged> group) {
+        Usual known = usual.computeIfAbsent(asked, wanted -> told(group, wanted.figure()));
+        boolean onlyItself =
+                known.telling() < 3 && known.first().filter(own::equals).isPresent();
+        return known.telling() == 0 || onlyItself ? OptionalDouble.empty() : OptionalDouble.of(known.figure());
+    }
+
+    private static Usual told(List<Judged> group, Figured figure) {
+        List<Judged> telling = group.stream()
+                .filter(Judged::counted)
+                .filter(other -> Double.isFinite(figure.of(other)))
                 .toList();
-        if (telling.isEmpty() || (telling.get(0).equals(own) && telling.size() < 3)) {
-            return OptionalDouble.empty();
-        }
-        double[] figures = telling.stream().mapToDouble(figure).toArray();
-        return OptionalDouble.of(telling.size() < 3 ? figures[0] : new Median().evaluate(figures));
+        double[] figures = telling.stream().mapToDouble(figure::of).toArray();
+        double usual =
+                figures.length == 0 ? Double.NaN : figures.length < 3 ? figures[0] : new Median().evaluate(figures);
+        return new Usual(figures.length, telling.stream().findFirst(), usual);
     }
 
     /** The first counted pull of its day that logs this. */
     OptionalDouble firstOfDay(Judged own, Role role) {
-        return all.stream()
-                .filter(other -> other.counted() && sameDay(own, other))
+        return ofDay(own).stream()
+                .filter(Judged::counted)
                 .mapToDouble(other -> other.first(role))
                 .filter(Double::isFinite)
                 .findFirst();
@@ -52,21 +97,15 @@ record Company(List<Judged> all) {
 
     /** The widest throttle of its day. */
     OptionalDouble widestOfDay(Judged own) {
-        return all.stream()
-                .filter(other -> sameDay(own, other))
-                .flatMapToDouble(
-                        other -> Arrays.stream(other.trace().recording().finite(Role.THROTTLE)))
-                .max();
+        return widest.computeIfAbsent(
+                day(own),
+                day -> ofDay(own).stream()
+                        .flatMapToDouble(other -> other.trace().recording().highest(Role.THROTTLE).stream())
+                        .max());
     }
 
     /** Every pull before it, in order. */
     List<Judged> before(Judged own) {
-        return all.stream()
-                .takeWhile(other -> !other.pull().id().equals(own.pull().id()))
-                .toList();
-    }
-
-    private static boolean sameDay(Judged own, Judged other) {
-        return own.pull().time().toLocalDate().equals(other.pull().time().toLocalDate());
+        return all.subList(0, own.place());
     }
 }

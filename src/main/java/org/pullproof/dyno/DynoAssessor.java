@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.pullproof.dyno.DynoFindings.SetupPower;
 import org.pullproof.engine.Setup;
 import org.pullproof.units.Figures;
@@ -84,8 +86,13 @@ public final class DynoAssessor {
                 weather,
                 limits,
                 figures);
-        List<PullFindings> pulls = made.stream()
-                .map(each -> findings(each, name(setups, each.pull()), standard, band, flags))
+        List<PullFindings> pulls = IntStream.range(0, made.size())
+                .mapToObj(place -> findings(
+                        made.get(place),
+                        name(setups, made.get(place).pull()),
+                        standard,
+                        band,
+                        factor -> flags.of(place, factor)))
                 .toList();
         List<SetupPower> powers = SetupMeans.of(pulls);
         Optional<AirReading> latest =
@@ -142,7 +149,12 @@ public final class DynoAssessor {
         return SetupNames.name(setups, pull.setup()) + "-" + pull.number();
     }
 
-    private PullFindings findings(Made made, String name, Standard standard, Optional<RpmRange> band, PullFlags flags) {
+    private PullFindings findings(
+            Made made,
+            String name,
+            Standard standard,
+            Optional<RpmRange> band,
+            Function<Optional<Factor>, List<String>> flags) {
         Trace trace = made.trace();
         Optional<Factor> factor = made.unanswered() ? Optional.empty() : factor(made.pull(), made.air(), standard);
         int peak = trace.peak();
@@ -156,7 +168,7 @@ public final class DynoAssessor {
                 trace.watt(peak) / 1e3,
                 trace.rpm(peak),
                 made.unanswered() ? OptionalDouble.empty() : bandMeasured(trace, band),
-                flags.of(made, factor));
+                flags.apply(factor));
     }
 
     private static OptionalDouble bandMeasured(Trace trace, Optional<RpmRange> band) {

@@ -41,7 +41,7 @@ record EngineRules(PullLimits limits) implements PullRule {
     }
 
     private Stream<String> boost(Judged pull, Company company) {
-        OptionalDouble usual = company.usualOfSetup(pull, other -> other.mean(Role.BOOST));
+        OptionalDouble usual = company.usualOfSetup(pull, Figured.mean(Role.BOOST));
         double own = pull.mean(Role.BOOST);
         return usual.isPresent() && Math.abs(own - usual.getAsDouble()) > 1e3 * limits.boostKpa()
                 ? Stream.of("boost: its mean in the band is " + kilopascal(own) + ", against "

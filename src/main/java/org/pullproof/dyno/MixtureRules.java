@@ -25,7 +25,7 @@ record MixtureRules(PullLimits limits) implements PullRule {
     }
 
     private Stream<String> moved(Judged pull, Company company) {
-        OptionalDouble usual = company.usualOfSetup(pull, other -> other.mean(Role.LAMBDA));
+        OptionalDouble usual = company.usualOfSetup(pull, Figured.mean(Role.LAMBDA));
         double own = pull.mean(Role.LAMBDA);
         return usual.isPresent() && Math.abs(own - usual.getAsDouble()) > limits.lambdaMoved()
                 ? Stream.of("mixture: mean lambda in the band is " + lambda(own) + ", against "
@@ -65,6 +65,10 @@ record MixtureRules(PullLimits limits) implements PullRule {
     }
 
     private Stream<String> leaner(Judged pull, Company company) {
+        double own = pull.mean(Role.LAMBDA);
+        if (Double.isNaN(own)) {
+            return Stream.empty();
+        }
         List<Judged> before = company.before(pull);
         OptionalDouble last = IntStream.iterate(before.size() - 1, i -> i >= 0, i -> i - 1)
                 .mapToObj(before::get)
@@ -72,7 +76,6 @@ record MixtureRules(PullLimits limits) implements PullRule {
                 .mapToDouble(other -> other.mean(Role.LAMBDA))
                 .filter(Double::isFinite)
                 .findFirst();
-        double own = pull.mean(Role.LAMBDA);
         return last.isPresent() && own - last.getAsDouble() > limits.leanStep()
                 ? Stream.of("mixture: lean: mean lambda in the band is " + lambda(own) + ", leaner by more than "
                         + lambda(limits.leanStep()) + " than the pull before, " + lambda(last.getAsDouble()) + "."

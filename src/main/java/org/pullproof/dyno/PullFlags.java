@@ -40,7 +40,7 @@ final class PullFlags {
             PullLimits limits,
             Figures figures) {
         this.company = new Company(IntStream.range(0, all.size())
-                .mapToObj(i -> Judged.of(all.get(i), names.get(i), band.range()))
+                .mapToObj(i -> Judged.of(i, all.get(i), names.get(i), band.range()))
                 .toList());
         this.band = band;
         this.limits = limits;
@@ -60,13 +60,13 @@ final class PullFlags {
                 new SameRule(limits));
     }
 
-    List<String> of(Made made, Optional<Factor> factor) {
-        Judged pull = company.all().stream()
-                .filter(judged -> judged.made().equals(made))
-                .findFirst()
-                .orElseThrow();
+    /**
+     * @param place of the pull among all, from 0
+     */
+    List<String> of(int place, Optional<Factor> factor) {
+        Judged pull = company.at(place);
         Stream<String> own = rules.stream().flatMap(rule -> rule.flags(pull, company));
-        return Stream.concat(own, weather(made, factor).stream()).toList();
+        return Stream.concat(own, weather(pull.made(), factor).stream()).toList();
     }
 
     /** Nothing where the air of the day does not enter: figures corrected already, or not to be corrected. */
@@ -99,12 +99,12 @@ final class PullFlags {
     }
 
     private Stream<String> order(Judged pull, Company others) {
-        return others.before(pull).stream()
-                .reduce((first, last) -> last)
-                .filter(before -> pull.pull().time().isBefore(before.pull().time()))
-                .map(before ->
-                        "time: it stands after " + before.name() + " but was made before it, by the times given.")
-                .stream();
+        return (pull.place() == 0 ? Optional.<Judged>empty() : Optional.of(others.at(pull.place() - 1)))
+                        .filter(before ->
+                                pull.pull().time().isBefore(before.pull().time()))
+                        .map(before -> "time: it stands after " + before.name()
+                                + " but was made before it, by the times given.")
+                        .stream();
     }
 
     private Stream<String> sparse(Judged pull, Company others) {

@@ -1,10 +1,7 @@
 package org.pullproof.dyno;
 
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.commons.math3.stat.StatUtils;
-import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 
 /**
  * Whether a pull was taken in twice: the same file, or figures that are the same but for a shift of the whole. Two pulls of one engine
@@ -46,16 +43,10 @@ record SameRule(PullLimits limits) implements PullRule {
         if (last - first < FEWEST * PowerCurve.STEP) {
             return false;
         }
-        double[] own = at(pull.trace(), first, last);
-        double[] other = at(before.trace(), first, last);
-        double spread = StatUtils.variance(own) / StatUtils.variance(other);
+        int begin = Math.floorDiv(first + PowerCurve.STEP - 1, PowerCurve.STEP);
+        int end = Math.floorDiv(last, PowerCurve.STEP) + 1;
+        double spread = pull.power().spread(begin, end) / before.power().spread(begin, end);
         return Math.abs(Math.sqrt(spread) - 1) < SAME_SPREAD
-                && new PearsonsCorrelation().correlation(own, other) > limits.sameCorrelation();
-    }
-
-    private static double[] at(Trace trace, int from, int to) {
-        return IntStream.rangeClosed(0, (to - from) / PowerCurve.STEP)
-                .mapToDouble(i -> trace.wattAt(from + (double) i * PowerCurve.STEP))
-                .toArray();
+                && pull.power().correlation(before.power(), begin, end) > limits.sameCorrelation();
     }
 }

@@ -98,7 +98,7 @@ record SpeedRules(PullLimits limits) implements PullRule {
     }
 
     private Stream<String> rate(Judged pull, Company company) {
-        OptionalDouble usual = company.usualOfSetup(pull, Judged::sweepRate);
+        OptionalDouble usual = company.usualOfSetup(pull, Figured.sweepRate());
         double own = pull.sweepRate();
         if (usual.isEmpty() || Double.isNaN(own)) {
             return Stream.empty();

@@ -23,7 +23,7 @@ record StartRules(PullLimits limits, Figures figures) implements PullRule {
     }
 
     private Stream<String> off(Judged pull, Company company, Role role, double borne) {
-        OptionalDouble usual = company.usualOfDay(pull, other -> other.first(role));
+        OptionalDouble usual = company.usualOfDay(pull, Figured.first(role));
         double own = pull.first(role);
         if (usual.isEmpty() || Double.isNaN(own) || Math.abs(own - usual.getAsDouble()) <= borne) {
             return Stream.empty();

@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.pullproof.advice.GatePoint.State;
 import org.pullproof.dyno.DayGate;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.TestKind;
+import org.pullproof.tuneup.BreakIn;
 import org.pullproof.tuneup.StepGraph;
+import org.pullproof.tuneup.TuneUp;
 import org.pullproof.tuneup.TuneUpSamples;
 
 /** The points come from the protocol of a dyno day: common practice, no source. */
@@ -70,6 +73,46 @@ class LoadGateTest {
         assertThat(gate.require(LoadGate.START_GATE).state()).isEqualTo(State.AGAINST);
         assertThat(gate.require(LoadGate.START_GATE).why()).contains("off");
         assertThatThrownBy(() -> gate.requireOwn(LoadGate.START_GATE)).hasMessageContaining("Tune-up");
+    }
+
+    /** Bedding in over about 500 mi, 800 km: common practice, no source. */
+    @Test
+    void newRingsStandAgainstFullLoadUntilTheyAreBeddedIn() {
+        LoadGate gate =
+                sound().gatePassed().tuneUp(withRings(Optional.empty())).now().gate();
+        assertThat(gate.require("bedded").state()).isEqualTo(State.AGAINST);
+        assertThat(gate.require("bedded").why())
+                .contains("No full-load pull yet: new rings or honed bores since 2026-06-14");
+        assertThat(gate.blocks()).isTrue();
+        assertThatThrownBy(() -> gate.requireTickable("bedded")).hasMessageContaining("pass it with a reason");
+    }
+
+    @Test
+    void aTypedReasonPassesNewRingsToo() {
+        DayGate passed = DayGate.untouched().pass("bedded", "run in on the stand");
+        LoadGate gate =
+                sound().gate(passed).tuneUp(withRings(Optional.empty())).now().gate();
+        assertThat(gate.require("bedded").state()).isEqualTo(State.PASSED);
+        assertThat(gate.reasons()).anySatisfy(reason -> assertThat(reason).endsWith(": run in on the stand"));
+    }
+
+    @Test
+    void whatTheTuneUpKnowsToBeBeddedInIsAnswered() {
+        LoadGate gate = sound().tuneUp(withRings(Optional.of("the builder says so")))
+                .now()
+                .gate();
+        assertThat(gate.require("bedded").state()).isEqualTo(State.READ);
+        assertThat(gate.require("bedded").why()).isEqualTo("new rings or honed bores: the builder says so");
+    }
+
+    @Test
+    void whereNothingNewIsKnownAPersonSaysThatItIsBeddedIn() {
+        assertThat(sound().now().gate().require("bedded").state()).isEqualTo(State.OPEN);
+    }
+
+    private static TuneUp withRings(Optional<String> bedded) {
+        BreakIn rings = new BreakIn(BreakIn.What.RINGS, WHEN.toLocalDate(), Optional.empty(), bedded);
+        return TuneUp.notBegun().withBench(TuneUp.notBegun().bench().withBreakIn(rings));
     }
 
     @Test
