@@ -21,6 +21,7 @@ import org.pullproof.health.TestKind;
 import org.pullproof.ui.parts.Actions;
 import org.pullproof.ui.parts.CopyKey;
 import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.PictureStrip;
 import org.pullproof.ui.parts.SheetStyle;
 import org.pullproof.ui.shell.Sheet;
 import org.pullproof.ui.shell.SheetPage;
@@ -51,6 +52,7 @@ public final class HealthSheet implements Sheet {
     private final CandidatesList candidates = new CandidatesList();
     private final RulesList rules = new RulesList();
     private final EngineStrip strip;
+    private final PictureStrip pictures;
     private final Label chosen = Labels.whole("", "section");
     private final Label chosenWords = Labels.wrapped("", "caption");
 
@@ -59,13 +61,15 @@ public final class HealthSheet implements Sheet {
      * @param tdc tells where the crank stands
      * @param cautionsOf the cautions that stand at a test
      * @param tally makes the printed blank of a test
+     * @param pictures photographs of cylinders, plugs and what a borescope shows
      */
     public HealthSheet(
             HealthViewModel model,
             FenderViewModel fender,
             TdcViewModel tdc,
             Function<TestKind, List<String>> cautionsOf,
-            Consumer<TestKind> tally) {
+            Consumer<TestKind> tally,
+            PictureStrip.Acts pictures) {
         this.model = model;
         this.fender = fender;
         this.tdc = tdc;
@@ -73,6 +77,7 @@ public final class HealthSheet implements Sheet {
         this.tally = tally;
         this.fenderView = new FenderView(fender);
         this.tdcPage = new TdcPage(tdc, this::showOwn, this::typeLeak);
+        this.pictures = new PictureStrip(model.pictured(), pictures);
         this.form = new EntryForm(model);
         this.tiles = new EngineTiles(model, this::type);
         this.readings = new ReadingsTable(model);
@@ -111,7 +116,7 @@ public final class HealthSheet implements Sheet {
         HBox.setHgrow(space, Priority.ALWAYS);
         HBox title = new HBox(8, chosen, chosenWords, space, form.keepButton());
         title.setAlignment(Pos.CENTER_LEFT);
-        VBox left = new VBox(title, form, readings);
+        VBox left = new VBox(title, form, readings, pictures);
         left.getStyleClass().add("chosen-cylinder");
         HBox.setHgrow(left, Priority.ALWAYS);
         HBox body = new HBox(24, left, why());
@@ -198,6 +203,7 @@ public final class HealthSheet implements Sheet {
         chosenWords.setText(model.ofWholeEngine() ? "" : tile.words());
         tiles.show();
         readings.show();
+        pictures.show(model.pictured());
         strip.show();
         candidates.show(model.model().appraisal().health().faults(), model.ofWholeEngine() ? 0 : cylinder);
         List<String> cautions = cautionsOf.apply(model.entry().testProperty().get());
