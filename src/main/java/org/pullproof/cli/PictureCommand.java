@@ -8,12 +8,17 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.pullproof.app.OpenSession;
 import org.pullproof.app.Toolbox;
+import org.pullproof.engine.EngineProfile;
+import org.pullproof.engine.Setup;
 import org.pullproof.session.About;
 import org.pullproof.session.Picture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Photographs of parts, cylinders, steps and the car. */
 @Command(
@@ -33,11 +38,23 @@ final class PictureCommand implements Callable<Integer> {
     @Option(names = "--part", paramLabel = "PART", description = "They show this part.")
     private Optional<String> part = Optional.empty();
 
-    @Option(names = "--cylinder", paramLabel = "N", description = "They show this cylinder or its plug.")
+    @Option(names = "--cylinder", paramLabel = "N", description = "They show this cylinder.")
     private Optional<Integer> cylinder = Optional.empty();
+
+    @Option(names = "--plug", paramLabel = "N", description = "They show the plug of this cylinder.")
+    private Optional<Integer> plug = Optional.empty();
+
+    @Option(names = "--borescope", paramLabel = "N", description = "They show what a borescope sees in this cylinder.")
+    private Optional<Integer> borescope = Optional.empty();
+
+    @Option(names = "--setup", paramLabel = "NAME", description = "They show this setup.")
+    private Optional<String> setup = Optional.empty();
 
     @Option(names = "--words", paramLabel = "TEXT", description = "What is to be seen.")
     private String words = "";
+
+    @Spec
+    private CommandSpec spec;
 
     @Mixin
     private Output output;
@@ -67,10 +84,24 @@ final class PictureCommand implements Callable<Integer> {
     }
 
     private About about(OpenSession open) {
+        EngineProfile profile = open.session().profile();
         return part.map(About::part)
-                .or(() -> cylinder.map(
-                        number -> About.cylinder(open.session().profile().requireCylinder(number))))
-                .orElse(new About(About.Kind.CAR, ""));
+                .or(() -> cylinder.map(profile::requireCylinder).map(About::cylinder))
+                .or(() -> plug.map(profile::requireCylinder).map(About::plug))
+                .or(() -> borescope.map(profile::requireCylinder).map(About::borescope))
+                .or(() -> setup.map(name -> known(open, name)).map(About::setup))
+                .orElse(About.car());
+    }
+
+    private String known(OpenSession open, String name) {
+        List<String> names =
+                open.session().setups().stream().map(Setup::name).toList();
+        if (!names.contains(name)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "There is no setup \"" + name + "\"; there are " + String.join(", ", names) + ".");
+        }
+        return name;
     }
 
     private static Json json(Picture picture) {

@@ -22,6 +22,7 @@ public final class MoneyStrip {
     private static final double LEFT = 8;
     private static final double RIGHT = 22;
     private static final double BAR = 14;
+    private static final double BETWEEN = 6;
     private static final int MOST_TICKS = 5;
 
     private final Ticks ticks;
@@ -54,11 +55,16 @@ public final class MoneyStrip {
     /** The figures of the axis, to stand over the strips. */
     public Drawing axis(double height) {
         Pen pen = new Pen();
+        double free = 0;
         for (double value : ticks.values()) {
             String words = Figures.money(value, currency);
             double half = Lettering.FAINT.widthOf(words) / 2;
             double x = Math.max(half, Math.min(width - half, scale.of(value)));
-            pen.text(words, x, height - 4, Anchor.MIDDLE, Lettering.FAINT);
+            // a figure without room beside the one before is left out, its line stays
+            if (x - half >= free) {
+                pen.text(words, x, height - 4, Anchor.MIDDLE, Lettering.FAINT);
+                free = x + half + BETWEEN;
+            }
         }
         return pen.picture(width, height, "axis: money still to spend, " + currency);
     }

@@ -84,6 +84,29 @@ public sealed interface Block {
             }
         }
 
+        /** What stands below the first cell of a row. */
+        public List<Cell> under(List<Cell> row) {
+            return at(Place.UNDER, row);
+        }
+
+        /** What stands on a line of its own below a row. */
+        public List<Cell> lines(List<Cell> row) {
+            return at(Place.LINE, row);
+        }
+
+        /** How many columns have a width of their own on a page. */
+        public int width() {
+            return (int) columns.stream().filter(column -> !column.below()).count();
+        }
+
+        private List<Cell> at(Place place, List<Cell> row) {
+            return IntStream.range(0, columns.size())
+                    .filter(i -> columns.get(i).place() == place)
+                    .mapToObj(row::get)
+                    .filter(Cell::recorded)
+                    .toList();
+        }
+
         /** The same rows for people: a column in which nothing was recorded only takes room from the others. */
         public Table withoutEmptyColumns() {
             int[] kept = IntStream.range(0, columns.size())
@@ -104,31 +127,59 @@ public sealed interface Block {
      *
      * @param key for programs, with the unit of its values: {@code dryKpa}
      * @param head for people, with the unit where every cell has the same
-     * @param align which side its words stand on
+     * @param place where its words stand
      * @param axis drawn under the head where its cells are drawn
      */
-    record Column(String key, String head, Align align, Optional<Drawing> axis) {
+    record Column(String key, String head, Place place, Optional<Drawing> axis) {
         static Column words(String key, String head) {
-            return new Column(key, head, Align.LEFT, Optional.empty());
+            return new Column(key, head, Place.LEFT, Optional.empty());
         }
 
         static Column figures(String key, String head) {
-            return new Column(key, head, Align.RIGHT, Optional.empty());
+            return new Column(key, head, Place.RIGHT, Optional.empty());
         }
 
         static Column drawn(String key, String head, Drawing axis) {
-            return new Column(key, head, Align.LEFT, Optional.of(axis));
+            return new Column(key, head, Place.LEFT, Optional.of(axis));
+        }
+
+        /** Sentences, which need room. */
+        static Column sentences(String key, String head) {
+            return new Column(key, head, Place.WIDE, Optional.empty());
+        }
+
+        /** A remark on the first cell of the row: on a page it stands below it, in plain text in a column of its own. */
+        static Column under(String key, String head) {
+            return new Column(key, head, Place.UNDER, Optional.empty());
+        }
+
+        /** Sentences on the row, seldom any: on a page they stand on a line of their own over its whole width. */
+        static Column line(String key, String head) {
+            return new Column(key, head, Place.LINE, Optional.empty());
         }
 
         /** Whether its words stand on the right. */
         public boolean right() {
-            return align == Align.RIGHT;
+            return place == Place.RIGHT;
+        }
+
+        /** Whether its words are sentences. */
+        public boolean wide() {
+            return place == Place.WIDE;
+        }
+
+        /** Whether it has no width of its own on a page. */
+        public boolean below() {
+            return place == Place.UNDER || place == Place.LINE;
         }
     }
 
-    /** Which side the words of a column stand on. */
-    enum Align {
+    /** Where the words of a column stand. */
+    enum Place {
         LEFT,
-        RIGHT
+        RIGHT,
+        WIDE,
+        UNDER,
+        LINE
     }
 }

@@ -14,7 +14,7 @@ import org.pullproof.units.Inert;
  * @param besideWords whether the picture stands before the words, not in their place
  */
 public record Cell(String words, OptionalDouble value, Optional<Drawing> picture, boolean besideWords) {
-    private static final int BRIEF = 22;
+    private static final int BRIEF = 24;
     private static final String NOT_RECORDED = "–";
 
     public Cell {

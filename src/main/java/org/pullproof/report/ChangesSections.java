@@ -29,7 +29,7 @@ import org.pullproof.units.Shown;
 
 /** Every change with its interval and call, and the fit behind them. */
 record ChangesSections(Appraisal appraisal, Wording wording) {
-    private static final double STRIP_WIDTH = 236;
+    private static final double STRIP_WIDTH = 196;
     private static final double STRIP_HEIGHT = 40;
     private static final double RESIDUALS_HEIGHT = 170;
     private static final double SWEEP_HEIGHT = 230;
@@ -65,7 +65,7 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
                 "fit",
                 "The fit behind the changes",
                 "what setups and drift leave over, pull by pull",
-                List.of(picture, residuals(ledger))));
+                List.of(picture)));
     }
 
     private String howJudged(ChangeLedger ledger) {
@@ -100,7 +100,7 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
                                 "differencePercent",
                                 "Difference, 90" + Figures.NO_BREAK_SPACE + "% interval",
                                 strips.axis(AXIS_HEIGHT)),
-                        words("call", "Call"),
+                        Block.Column.sentences("call", "Call"),
                         words("cost", "Cost")),
                 Stream.concat(
                                 ledger.changes().stream().map(change -> row(change, strips)),
@@ -145,6 +145,13 @@ record ChangesSections(Appraisal appraisal, Wording wording) {
                 .filter(what -> !what.isBlank() && !setups.contains(what))
                 .map(what -> what + ": " + setups)
                 .orElse(setups);
+    }
+
+    /** The same pull by pull; nothing before a change is judged. */
+    Optional<Block> residuals() {
+        return Optional.of(appraisal.changes())
+                .filter(ledger -> !ledger.residuals().isEmpty())
+                .map(this::residuals);
     }
 
     private Block residuals(ChangeLedger ledger) {

@@ -52,7 +52,7 @@ final class ChosenSections {
         add(ReportPart.PICTURES, () -> new PicturesSection(appraisal.session(), small).section());
         new CautionsSection(appraisal, cautions, parts).section().ifPresent(sections::add);
         sections.add(new MethodsSection(appraisal, parts).section());
-        add(ReportPart.READINGS, () -> new RawSection(appraisal).section());
+        add(ReportPart.READINGS, () -> new RawSection(appraisal, wording).section());
         return sections;
     }
 

@@ -1,8 +1,10 @@
 package org.pullproof.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.GatePoint;
@@ -34,7 +36,22 @@ record DayBlocks(Appraisal appraisal) {
     }
 
     private List<String> sentences() {
-        return appraisal.gate().inTheWay().stream().map(GatePoint::sentence).toList();
+        Map<String, List<GatePoint>> alike = appraisal.gate().inTheWay().stream()
+                .collect(Collectors.groupingBy(DayBlocks::stands, LinkedHashMap::new, Collectors.toList()));
+        return alike.entrySet().stream()
+                .map(points -> sentence(points.getKey(), points.getValue()))
+                .toList();
+    }
+
+    private static String stands(GatePoint point) {
+        return point.state().words() + (point.why().isEmpty() ? "" : ", " + point.why());
+    }
+
+    /** What stands the same way, most often "not ticked", is told in one sentence. */
+    private static String sentence(String stands, List<GatePoint> points) {
+        return points.size() == 1
+                ? points.get(0).sentence()
+                : stands + ": " + points.stream().map(GatePoint::name).collect(Collectors.joining("; ")) + ".";
     }
 
     /** Those of the last day in full; those of earlier days as they were typed. */
@@ -46,7 +63,7 @@ record DayBlocks(Appraisal appraisal) {
     }
 
     private static String dated(DynoDay day, Map.Entry<String, String> passed) {
-        return day.date() + ", " + passed.getKey() + ": " + passed.getValue();
+        return Wording.day(day.date()) + ", " + passed.getKey() + ": " + passed.getValue();
     }
 
     private List<String> aborts() {
@@ -58,7 +75,7 @@ record DayBlocks(Appraisal appraisal) {
 
     private static List<Item> facts(DynoDay day) {
         List<Item> items = new ArrayList<>();
-        items.add(new Item("day", "Car on the dyno", day.date().toString()));
+        items.add(new Item("day", "Car on the dyno", Wording.day(day.date())));
         for (Map.Entry<DayFact, String> fact : day.facts().entrySet()) {
             items.add(new Item(fact.getKey().key(), fact.getKey().words(), fact.getValue()));
         }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.GatePoint;
+import org.pullproof.car.Fact;
 import org.pullproof.dyno.DayFact;
 import org.pullproof.dyno.RunList.Run;
 import org.pullproof.report.TallySheet.Cell;
@@ -33,7 +34,7 @@ public final class DayCardMaker {
     public TallySheet make(List<String> cautions) {
         return new TallySheet(
                 KEY,
-                "Dyno day, run card",
+                "Dyno day",
                 appraisal.session().car().name() + ", "
                         + Wording.engine(appraisal.session().profile()),
                 order(),
@@ -53,10 +54,29 @@ public final class DayCardMaker {
                         : "Then the pulls below, all of them, and only then read.");
     }
 
-    private static List<Field> fields() {
-        Stream<Field> facts = Arrays.stream(DayFact.values()).map(fact -> new Field(fact.words(), List.of()));
-        return Stream.concat(Stream.of(new Field("Date, driver", List.of()), new Field("Air, time", List.of())), facts)
+    /** Blank to write on, but for what is known of the car already: an operator need not ask again. */
+    private List<Field> fields() {
+        Stream<Field> first = Stream.of(
+                Field.blank("Date, driver"),
+                Field.blank("Air, time"),
+                known("Engine speeds", new ToldFacts(appraisal.session().car()).said(Fact.BAND)),
+                known("Setup now", Optional.of(appraisal.session().present().name())));
+        return Stream.concat(first, Arrays.stream(DayFact.values()).map(this::field))
                 .toList();
+    }
+
+    private Field field(DayFact fact) {
+        return known(
+                fact.words(),
+                switch (fact) {
+                    case GEAR -> appraisal.session().car().told(Fact.GEAR);
+                    case FUEL -> appraisal.session().car().told(Fact.FUEL);
+                    default -> Optional.empty();
+                });
+    }
+
+    private static Field known(String name, Optional<String> told) {
+        return new Field(name, List.of(), told.orElse(""));
     }
 
     private static List<Column> columns() {

@@ -20,6 +20,7 @@ import org.pullproof.units.Figures;
 import org.pullproof.units.Shown;
 import org.pullproof.weather.Factor;
 import org.pullproof.weather.PullAir;
+import org.pullproof.weather.Standard;
 
 /** The dyno days: the air, every pull with its factor and flags, and the mean of each setup. */
 record DynoSection(Appraisal appraisal, Wording wording) {
@@ -32,21 +33,19 @@ record DynoSection(Appraisal appraisal, Wording wording) {
         }
         DynoFindings dyno = appraisal.dyno();
         List<Block> blocks = new ArrayList<>();
-        if (!dyno.pulls().isEmpty()) {
-            blocks.add(new Block.Picture(curves()));
-        }
         AirBlocks air = new AirBlocks(appraisal, wording);
         if (!appraisal.session().days().isEmpty()) {
             blocks.add(air.readings());
         }
         blocks.addAll(new DayBlocks(appraisal).blocks());
         if (!dyno.pulls().isEmpty()) {
+            blocks.add(new Block.Picture(curves()));
+            blocks.add(setups());
             appraisal.session().days().stream()
                     .filter(day -> !day.pulls().isEmpty())
                     .map(this::pulls)
                     .forEach(blocks::add);
             blocks.addAll(notLogged());
-            blocks.add(setups());
         }
         blocks.addAll(air.stated());
         return Optional.of(new Section("dyno", "Dyno days", band(), blocks));
@@ -83,16 +82,22 @@ record DynoSection(Appraisal appraisal, Wording wording) {
                         words("name", "Pull"),
                         words("time", "Time"),
                         words("air", "Air read"),
-                        words("factor", "Factor"),
+                        words("factor", "Factor" + standard()),
                         figures("peakMeasuredKw", "Peak measured, " + power),
                         figures("peakMeasuredRpm", "at rpm"),
                         figures("bandMeasuredKw", "Band measured, " + power),
-                        figures("bandCorrectedKw", "Band corrected, " + power),
-                        words("flags", "To mind")),
+                        figures("bandCorrectedKw", "Band corrected, " + power + standard()),
+                        Block.Column.line("flags", "To mind")),
                 appraisal.dyno().pulls().stream()
                         .filter(found -> day.pulls().contains(found.pull()))
                         .map(this::row)
                         .toList());
+    }
+
+    /** Every factor is of the session's standard, so its name stands once, in the head. */
+    private String standard() {
+        Standard standard = appraisal.session().standard();
+        return standard == Standard.NONE ? "" : ", " + standard.words();
     }
 
     private List<Cell> row(PullFindings pull) {
@@ -115,7 +120,7 @@ record DynoSection(Appraisal appraisal, Wording wording) {
     }
 
     private static Cell factor(Factor factor) {
-        return Cell.figure(Wording.factor(factor), factor.value());
+        return Cell.figure(Wording.bareFactor(factor), factor.value());
     }
 
     private static String flags(PullFindings pull) {

@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.pullproof.units.UnitSystem;
 
-/** Paper a report is printed on; lengths in px, 96 an inch. What is printed is as wide on both. */
+/** Paper a report is printed on; lengths in px, 96 an inch. What is printed is as wide on both, and lower on Letter. */
 public enum Paper {
-    A4("a4", "A4", 794),
-    LETTER("letter", "letter", 816);
+    A4("a4", "A4", 794, 1123),
+    LETTER("letter", "letter", 816, 1056);
 
     /** Width of everything between the margins. */
     static final double CONTENT_WIDTH = 698;
@@ -16,11 +16,13 @@ public enum Paper {
     private final String key;
     private final String css;
     private final int width;
+    private final int height;
 
-    Paper(String key, String css, int width) {
+    Paper(String key, String css, int width, int height) {
         this.key = key;
         this.css = css;
         this.width = width;
+        this.height = height;
     }
 
     /** Its name on the command line. */
@@ -51,6 +53,11 @@ public enum Paper {
     /** Its name in a style sheet. */
     String css() {
         return css;
+    }
+
+    /** How much higher it is than the lower of the two. */
+    int higherThanLetter() {
+        return height - LETTER.height;
     }
 
     /** Margin on either side. */

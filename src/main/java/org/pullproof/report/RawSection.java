@@ -14,8 +14,8 @@ import org.pullproof.health.Reading;
 import org.pullproof.report.ReportModel.Section;
 import org.pullproof.units.Figures;
 
-/** What everything else is computed from: every reading as typed with how it was made, and the files of the pulls. */
-record RawSection(Appraisal appraisal) {
+/** What everything else is computed from: every reading as typed with how it was made, the files of the pulls, what the fit leaves over of each. */
+record RawSection(Appraisal appraisal, Wording wording) {
     private static final int DIGEST_SHOWN = 12;
 
     /** Nothing where nothing was read and nothing pulled. */
@@ -30,6 +30,7 @@ record RawSection(Appraisal appraisal) {
         if (!appraisal.dyno().pulls().isEmpty()) {
             blocks.add(files());
         }
+        new ChangesSections(appraisal, wording).residuals().ifPresent(blocks::add);
         return blocks.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Section("raw", "Raw readings", "in the unit and resolution they came in", blocks));

@@ -58,14 +58,18 @@ public final class RunCardMaker {
         return told;
     }
 
-    /** A caution stands where its act is first met: on every step it would be read on none. */
+    /** What is done needs no box. A caution stands where its act is first met: on every step it would be read on none. */
     private Line line(StepState state, Set<String> said) {
         Step step = state.step();
+        if (state.state() == State.DONE) {
+            return new Line(
+                    step.id(), step.title(), true, false, step.minutes(), List.of(), List.of(), List.of(), List.of());
+        }
         boolean gate = step.kind() == Step.Kind.START_GATE;
         return new Line(
                 step.id(),
                 step.title(),
-                state.state() == State.DONE,
+                false,
                 gate,
                 step.minutes(),
                 step.takesOff(),

@@ -26,7 +26,7 @@ public record RunCardPage(RunCard card, String css) {
 
     /** The card as the bytes of a PDF file. */
     public static byte[] pdf(RunCard card, Paper paper) {
-        return PdfReport.ofPage(new RunCardPage(card, Stylesheet.paper(Palette.print(), paper)).xhtml());
+        return PdfReport.ofPage(new RunCardPage(card, Stylesheet.numberedCard(Palette.print(), paper)).xhtml());
     }
 
     private String xhtml() {

@@ -42,19 +42,42 @@ final class Stylesheet {
                         USED,
                         font -> "data:font/ttf;base64,"
                                 + Base64.getEncoder().encodeToString(bytes(FONTS + font.file())))
-                + look(palette) + "body{max-width:" + (int) Paper.CONTENT_WIDTH + "px;margin:32px auto}";
+                + look(palette)
+                + "body{max-width:" + (int) Paper.CONTENT_WIDTH + "px;margin:32px auto}"
+                + inked("/org/pullproof/report/screen.css", palette);
     }
 
-    /** For paper: the typefaces are named by their files. */
+    /** For a report on paper, with room for its foot. */
     static String paper(Palette palette, Paper paper) {
+        return onPaper(palette, paper, 84, "@bottom-center{content:element(foot)}");
+    }
+
+    /** For a card on paper: it has no foot and may be written on down to the margin. */
+    static String card(Palette palette, Paper paper) {
+        return onPaper(palette, paper, 44, "");
+    }
+
+    /** For a card of several sheets: they get lost less when each says which it is. */
+    static String numberedCard(Palette palette, Paper paper) {
+        return onPaper(
+                palette,
+                paper,
+                44,
+                "@bottom-right{font-family:'IBM Plex Sans Condensed';font-size:11px;content:counter(page) ' of ' counter(pages)}");
+    }
+
+    /** The typefaces are named by their files. */
+    private static String onPaper(Palette palette, Paper paper, int bottom, String foot) {
         return faces(USED, Font::file)
                 + faces(ownFamilies(), Font::file)
                 + look(palette)
                 + String.format(
                         Locale.ROOT,
-                        "@page{size:%s;margin:44px %.0fpx 84px;@bottom-center{content:element(foot)}}",
+                        "@page{size:%s;margin:44px %.0fpx %dpx;%s}",
                         paper.css(),
-                        paper.sideMargin());
+                        paper.sideMargin(),
+                        bottom,
+                        foot);
     }
 
     /** In drawings the PDF writer finds a heavier weight only under a family of its own. */
@@ -75,7 +98,11 @@ final class Stylesheet {
 
     /** The look; {@code $ink} stands for the colour of that ink. */
     private static String look(Palette palette) {
-        String css = new String(bytes("/org/pullproof/report/report.css"), StandardCharsets.UTF_8);
+        return inked("/org/pullproof/report/report.css", palette);
+    }
+
+    private static String inked(String resource, Palette palette) {
+        String css = new String(bytes(resource), StandardCharsets.UTF_8);
         for (Ink ink : Ink.values()) {
             css = css.replace("$" + ink.name().toLowerCase(Locale.ROOT) + ";", palette.of(ink) + ";");
         }

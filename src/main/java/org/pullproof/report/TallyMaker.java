@@ -76,8 +76,9 @@ public final class TallyMaker {
                         field.words(),
                         field.choices().stream()
                                 .map(words -> words.replace('-', ' '))
-                                .toList()));
-        return Stream.concat(Stream.of(new Field("Date", List.of())), told).toList();
+                                .toList(),
+                        ""));
+        return Stream.concat(Stream.of(Field.blank("Date")), told).toList();
     }
 
     private List<Column> columns() {

@@ -11,12 +11,13 @@ import org.pullproof.drawing.Drawing;
  * @param sheet what it says
  * @param css its style
  * @param svg paints its drawing
+ * @param spare height of the paper beyond Letter, px
  */
-public record TallyPage(TallySheet sheet, String css, SvgPainter svg) {
+public record TallyPage(TallySheet sheet, String css, SvgPainter svg, int spare) {
     private static final String TEMPLATES = "org.pullproof.report.template";
 
     /** Height that boxes share on Letter, the lower of the two papers, px. */
-    private static final int ROOM = 470;
+    private static final int ROOM = 505;
 
     private static final int HIGHEST = 64;
     private static final int STRIP = 80;
@@ -27,14 +28,19 @@ public record TallyPage(TallySheet sheet, String css, SvgPainter svg) {
     /** The blank as one HTML file that needs nothing beside it. */
     public static String html(TallySheet sheet) {
         Palette palette = Palette.paper();
-        return new TallyPage(sheet, Stylesheet.screen(palette), new SvgPainter(palette)).xhtml();
+        return new TallyPage(sheet, Stylesheet.screen(palette), new SvgPainter(palette), 0).xhtml();
     }
 
     /** The blank as the bytes of a PDF file. */
     public static byte[] pdf(TallySheet sheet, Paper paper) {
         Palette palette = Palette.print();
         return PdfReport.ofPage(
-                new TallyPage(sheet, Stylesheet.paper(palette, paper), new SvgPainter(palette)).xhtml());
+                new TallyPage(
+                        sheet,
+                        Stylesheet.card(palette, paper),
+                        new SvgPainter(palette),
+                        paper.higherThanLetter())
+                .xhtml());
     }
 
     /** A drawing as an element; its words are escaped already. */
@@ -44,7 +50,7 @@ public record TallyPage(TallySheet sheet, String css, SvgPainter svg) {
 
     /** Height of a box, px. */
     public int boxHeight() {
-        int room = ROOM - (sheet.picture().isPresent() ? STRIP : 0) - noteRoom();
+        int room = ROOM + spare - (sheet.picture().isPresent() ? STRIP : 0) - noteRoom();
         return Math.min(HIGHEST, room / sheet.rows().size());
     }
 

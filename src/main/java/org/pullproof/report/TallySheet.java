@@ -44,11 +44,23 @@ public record TallySheet(
      *
      * @param name what it is
      * @param choices to tick one of; empty for a line to write on
+     * @param told what is known already and printed; may be empty
      */
-    public record Field(String name, List<String> choices) {
+    public record Field(String name, List<String> choices, String told) {
         public Field {
             choices = List.copyOf(choices);
+            told = Inert.words(told);
         }
+
+        /** To be written on. */
+        static Field blank(String name) {
+            return new Field(name, List.of(), "");
+        }
+    }
+
+    /** What kind of sheet it is, above its name. */
+    public String what() {
+        return key.equals(DayCardMaker.KEY) ? "Plan for the operator" : "Tally sheet";
     }
 
     /**

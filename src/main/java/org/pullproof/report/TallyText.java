@@ -39,6 +39,9 @@ public final class TallyText {
     }
 
     private static String field(Field field) {
+        if (!field.told().isEmpty()) {
+            return Lines.padded(field.name(), WIDTH - FIELD - 16) + field.told();
+        }
         String answer = field.choices().isEmpty()
                 ? "_".repeat(FIELD)
                 : field.choices().stream().map(words -> TICK + words).collect(Collectors.joining("  "));

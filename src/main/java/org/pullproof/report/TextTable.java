@@ -99,7 +99,7 @@ final class TextTable {
     }
 
     private String aligned(String words, int column) {
-        return table.columns().get(column).align() == Block.Align.RIGHT
+        return table.columns().get(column).right()
                 ? Lines.rightPadded(words, widths[column])
                 : Lines.padded(words, widths[column]);
     }

@@ -2,6 +2,7 @@ package org.pullproof.report;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.pullproof.car.Car;
 import org.pullproof.car.Fact;
@@ -31,6 +32,11 @@ record ToldFacts(Car car) {
     /** Prices and wishes: they stand on the page on money only. */
     List<Item> ofThePurse() {
         return items(OF_THE_PURSE);
+    }
+
+    /** One of them in words. */
+    Optional<String> said(Fact fact) {
+        return car.told(fact).map(text -> FactWords.of(fact, text));
     }
 
     private List<Item> items(Set<Fact> facts) {

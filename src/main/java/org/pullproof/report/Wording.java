@@ -88,9 +88,20 @@ record Wording(Figures figures) {
 
     /** A factor with its standard: "1.0329 ± 0.0019, SAE J1349". */
     static String factor(Factor factor) {
-        String range = factor.withinRange() ? "" : ", outside the range of the standard";
-        return Figures.number(factor.value(), 4) + " ±" + SPACE + Figures.number(factor.uncertainty(), 4) + ", "
-                + factor.standard().words() + range;
+        return plusMinus(factor) + ", " + factor.standard().words() + range(factor);
+    }
+
+    /** A factor below a head that names its standard: "1.0329 ± 0.0019". */
+    static String bareFactor(Factor factor) {
+        return plusMinus(factor) + range(factor);
+    }
+
+    private static String plusMinus(Factor factor) {
+        return Figures.number(factor.value(), 4) + SPACE + "±" + SPACE + Figures.number(factor.uncertainty(), 4);
+    }
+
+    private static String range(Factor factor) {
+        return factor.withinRange() ? "" : ", outside the range of the standard";
     }
 
     /** How a reading was made, as far as it was recorded: "6 strokes, throttle open, plugs all out". */

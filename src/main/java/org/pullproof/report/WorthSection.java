@@ -27,7 +27,7 @@ import org.pullproof.worth.trade.JudgedNumber;
 
 /** The decision: options side by side, what would flip it, tests by what they are worth; before purchase the negotiation. */
 record WorthSection(Appraisal appraisal, Wording wording) {
-    private static final double STRIP_WIDTH = 180;
+    private static final double STRIP_WIDTH = 172;
     private static final double STRIP_HEIGHT = 40;
     private static final double AXIS_HEIGHT = 16;
 
@@ -125,13 +125,13 @@ record WorthSection(Appraisal appraisal, Wording wording) {
                 "options",
                 "Options, best first",
                 List.of(
-                        words("name", "Option"),
+                        Block.Column.sentences("name", "Option"),
                         drawn("cost", "Money, 10 · 50 · 90 of 100", strips.axis(AXIS_HEIGHT)),
                         figures("powerAfter", "Power after"),
                         figures("overBudget", "Over budget of 100"),
                         figures("net", "Better off by"),
                         words("ends", "10 to 90 of 100"),
-                        words("detail", "")),
+                        Block.Column.under("detail", "")),
                 answer.options().stream().map(row -> row(rows, row, strips)).toList());
     }
 
@@ -190,7 +190,7 @@ record WorthSection(Appraisal appraisal, Wording wording) {
                         figures("minutes", "Takes"),
                         figures("cost", "Costs"),
                         figures("value", "Is worth"),
-                        words("verdict", "")),
+                        Block.Column.sentences("verdict", "Verdict")),
                 rows.answer().tests().stream().map(test -> test(rows, test)).toList());
     }
 

@@ -1,8 +1,10 @@
 package org.pullproof.tuneup;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.pullproof.tuneup.Afterwards.Again;
@@ -16,6 +18,8 @@ import org.pullproof.units.Unit;
  * of breaking in, are judgement: common practice, no source; the builder's word comes first.
  */
 final class AfterwardsJudge {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
     private static final Quantity BEDDED_AFTER = Quantity.of("500", Unit.MI);
 
     private final StepGraph graph;
@@ -69,8 +73,8 @@ final class AfterwardsJudge {
     private static String time(Recheck recheck, LocalDate day) {
         return switch (recheck.days()) {
             case 0 -> "after the first heat cycle";
-            case 1 -> "the next day, " + day;
-            default -> "after " + recheck.days() + " days, " + day;
+            case 1 -> "the next day, " + DAY.format(day);
+            default -> "after " + recheck.days() + " days, " + DAY.format(day);
         };
     }
 

@@ -31,6 +31,7 @@ import org.pullproof.ui.health.HealthSheet;
 import org.pullproof.ui.health.HealthViewModel;
 import org.pullproof.ui.health.SheetReadingRules;
 import org.pullproof.ui.health.TdcViewModel;
+import org.pullproof.ui.parts.PictureStrip;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
 import org.pullproof.ui.worth.DeskMoneyActs;
@@ -71,12 +72,16 @@ public final class MeasuringSheets {
         this.clock = clock;
     }
 
-    /** The sheets of one session, in the order of the job. */
-    public List<Sheet> of(SessionViewModel session) {
-        return List.of(health(session), dynoDay(session), changes(session), worth(session));
+    /**
+     * The sheets of one session, in the order of the job.
+     *
+     * @param photographs attaches photographs to it
+     */
+    public List<Sheet> of(SessionViewModel session, PictureStrip.Acts photographs) {
+        return List.of(health(session, photographs), dynoDay(session), changes(session, photographs), worth(session));
     }
 
-    private Sheet health(SessionViewModel session) {
+    private Sheet health(SessionViewModel session, PictureStrip.Acts photographs) {
         SheetReadingRules rules = new SheetReadingRules(() -> session.session().profile(), clock);
         DeskHealthActs acts = new DeskHealthActs(tools.recordReading(), tools.correctReading(), tools.removeReading());
         FenderViewModel fender = new FenderViewModel(
@@ -86,7 +91,8 @@ public final class MeasuringSheets {
                 fender,
                 new TdcViewModel(session, cautions.of("air-in-cylinder")),
                 cautions::of,
-                test -> tally.accept(session, test));
+                test -> tally.accept(session, test),
+                photographs);
     }
 
     private OddReading odd(SessionViewModel session) {
@@ -110,10 +116,10 @@ public final class MeasuringSheets {
                 cautions.of("dyno-pull"));
     }
 
-    private Sheet changes(SessionViewModel session) {
+    private Sheet changes(SessionViewModel session, PictureStrip.Acts photographs) {
         DeskChangeActs acts = new DeskChangeActs(tools.changeSetup(), tools.amendChange());
         ChangesViewModel model = new ChangesViewModel(session, acts, clock);
-        return new ChangesSheet(model, cautions.of("change"));
+        return new ChangesSheet(model, cautions.of("change"), photographs);
     }
 
     private Sheet worth(SessionViewModel session) {

@@ -376,17 +376,18 @@ final class ProgramWindow {
     }
 
     private List<Sheet> sheets(SessionViewModel model, PaperSaver paper, PaperDesk desk) {
+        PictureDesk photographs = new PictureDesk(
+                model, tools.attachPicture(), runner, new WindowPictureChooser(scene::getWindow), clock);
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new CarSheet(new CarViewModel(model, tools.setFacts(), tools.chooseProfile(), profiles())));
         sheets.add(new TuneUpSheet(
                 new TuneUpViewModel(model, tools, clock),
-                new PictureDesk(
-                        model, tools.attachPicture(), runner, new WindowPictureChooser(scene::getWindow), clock),
+                photographs,
                 desk::runCard));
         TallySaver tally = new TallySaver(tools.makeTally(), paper);
         PictureSaver pictures = new PictureSaver(tools.makeReport(), runner, scene::getWindow);
         sheets.addAll(
-                new MeasuringSheets(tools, cautions, pullFiles, tally::save, pictures::save, weigher, clock).of(model));
+                new MeasuringSheets(tools, cautions, pullFiles, tally::save, pictures::save, weigher, clock).of(model, photographs));
         return sheets;
     }
 }

@@ -80,7 +80,7 @@ class MeasuringSheetsTest {
                 new ImmediateRunner(),
                 SheetFixture.CLOCK);
         model.stageProperty().set(Stage.HEALTH);
-        List<Sheet> all = sheets.of(model);
+        List<Sheet> all = sheets.of(model, new NoPictures());
         scene = new Scene(new MainView(model, all, UiFixture.shellActs()), 1280, 800);
         scene.addEventHandler(KeyEvent.KEY_PRESSED, key -> hand(all, key));
         scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");

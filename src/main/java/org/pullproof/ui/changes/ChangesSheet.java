@@ -12,6 +12,8 @@ import org.pullproof.drawing.ResidualChart;
 import org.pullproof.ui.parts.CopyKey;
 import org.pullproof.ui.parts.DrawingView;
 import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.PictureStrip;
+import org.pullproof.session.About;
 import org.pullproof.ui.parts.SheetStyle;
 import org.pullproof.ui.parts.Shown;
 import org.pullproof.ui.shell.Sheet;
@@ -33,16 +35,20 @@ public final class ChangesSheet implements Sheet {
             "A pull has no air: all calls stand on measured power, not on corrected power.", "caption", "red");
     private final VBox unexplained = new VBox();
     private final Label chosen = Labels.wrapped("", "section");
+    private final PictureStrip pictures;
+    private final Label pictured = Labels.whole("", "caption");
     private final Label scatter = Labels.wrapped("", "caption");
 
     /**
      * @param cautions that stand at a change
+     * @param pictures photographs of the setups
      */
-    public ChangesSheet(ChangesViewModel model, List<String> cautions) {
+    public ChangesSheet(ChangesViewModel model, List<String> cautions, PictureStrip.Acts pictures) {
         this.model = model;
         this.ledger = new LedgerView(model);
         this.looks = new Looks(model, cautions);
         this.detail = new ChangeDetail(model);
+        this.pictures = new PictureStrip(About.setup(model.pictured()), pictures);
         ledger.onChosen(this::showChosen);
         page.getStyleClass().add("changes-sheet");
         SheetStyle.on(page);
@@ -55,7 +61,8 @@ public final class ChangesSheet implements Sheet {
                         new HBox(8, Labels.whole("What the setups do not explain", "section"), scatter),
                         residuals,
                         chosen,
-                        detail);
+                        detail,
+                        new HBox(8, pictured, this.pictures));
         HBox below = new HBox(22, looks, unexplained);
         below.getStyleClass().add("below-ledger");
         HBox.setHgrow(unexplained, Priority.ALWAYS);
@@ -84,6 +91,8 @@ public final class ChangesSheet implements Sheet {
         chosen.setText("Pulls of " + model.chosenName());
         looks.showBand();
         detail.show();
+        pictured.setText("Setup " + model.pictured());
+        pictures.show(About.setup(model.pictured()));
     }
 
     @Override

@@ -149,6 +149,11 @@ public final class ChangesViewModel {
         return chosenRow().flatMap(LedgerRow::change);
     }
 
+    /** Name of the setup whose pictures are shown: the one the chosen change led to, else the present one. */
+    String pictured() {
+        return chosenChange().flatMap(change -> model.session().setup(change.to())).orElseGet(() -> model.session().present()).name();
+    }
+
     /** The chosen difference over engine speed. */
     public Optional<CurveBand> chosenBand() {
         return chosenRow().flatMap(LedgerRow::judged).flatMap(JudgedChange::curve);

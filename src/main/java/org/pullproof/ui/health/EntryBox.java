@@ -13,6 +13,7 @@ import javafx.scene.layout.VBox;
 import org.pullproof.health.TestKind;
 import org.pullproof.ui.parts.Cautions;
 import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.PictureStrip;
 
 /** Types readings of one group of tests and lists what was read, with the cautions of the test beside it. */
 final class EntryBox extends HBox {
@@ -26,6 +27,7 @@ final class EntryBox extends HBox {
     private final Function<TestKind, List<String>> cautionsOf;
     private final EntryForm form;
     private final ReadingsTable readings;
+    private final PictureStrip pictures;
     private final Label chosen = Labels.whole("", "section");
     private final Label chosenWords = Labels.wrapped("", "caption");
     private final VBox beside = new VBox();
@@ -33,13 +35,15 @@ final class EntryBox extends HBox {
 
     /**
      * @param cautionsOf the cautions that stand at a test
+     * @param pictures photographs of cylinders, plugs and what a borescope shows
      */
-    EntryBox(HealthViewModel model, Function<TestKind, List<String>> cautionsOf) {
+    EntryBox(HealthViewModel model, Function<TestKind, List<String>> cautionsOf, PictureStrip.Acts pictures) {
         super(24);
         this.model = model;
         this.cautionsOf = cautionsOf;
         this.form = new EntryForm(model);
         this.readings = new ReadingsTable(model);
+        this.pictures = new PictureStrip(model.pictured(), pictures);
         getStyleClass().add("health-body");
         getChildren().setAll(left(), right());
     }
@@ -49,7 +53,7 @@ final class EntryBox extends HBox {
         HBox.setHgrow(space, Priority.ALWAYS);
         HBox title = new HBox(8, chosen, chosenWords, space, form.keepButton());
         title.setAlignment(Pos.CENTER_LEFT);
-        VBox left = new VBox(title, form, readings);
+        VBox left = new VBox(title, form, readings, pictures);
         VBox.setVgrow(readings, Priority.ALWAYS);
         left.getStyleClass().add("chosen-cylinder");
         HBox.setHgrow(left, Priority.ALWAYS);
@@ -71,6 +75,7 @@ final class EntryBox extends HBox {
         chosen.setText(model.ofWholeEngine() ? "Whole engine" : "Cylinder " + cylinder);
         chosenWords.setText(model.ofWholeEngine() ? "" : model.tile(cylinder).words());
         readings.show();
+        pictures.show(model.pictured());
         beside.getChildren().clear();
         if (!model.anythingRead()) {
             beside.getChildren().add(Labels.whole("Begin here", "section"));

@@ -23,6 +23,7 @@ import org.pullproof.health.TestKind;
 import org.pullproof.ui.parts.Actions;
 import org.pullproof.ui.parts.Choice;
 import org.pullproof.ui.parts.CopyKey;
+import org.pullproof.ui.parts.PictureStrip;
 import org.pullproof.ui.parts.SheetStyle;
 import org.pullproof.ui.search.Found;
 import org.pullproof.ui.shell.Sheet;
@@ -53,20 +54,22 @@ public final class HealthSheet implements Sheet {
      * @param tdc tells where the crank stands
      * @param cautionsOf the cautions that stand at a test
      * @param tally makes the printed blank of a test
+     * @param pictures photographs of cylinders, plugs and what a borescope shows
      */
     public HealthSheet(
             HealthViewModel model,
             FenderViewModel fender,
             TdcViewModel tdc,
             Function<TestKind, List<String>> cautionsOf,
-            Consumer<TestKind> tally) {
+            Consumer<TestKind> tally,
+            PictureStrip.Acts pictures) {
         this.model = model;
         this.fender = fender;
         this.tdc = tdc;
         this.tally = tally;
         this.fenderView = new FenderView(fender);
         this.tdcPage = new TdcPage(tdc, this::showOwn, this::typeLeak);
-        this.entry = new EntryBox(model, cautionsOf);
+        this.entry = new EntryBox(model, cautionsOf, pictures);
         this.amount = new AmountBox(model);
         this.sideBySide = new SideBySide(model);
         this.shows = new Choice<>("Readings", Arrays.asList(ReadingsShown.values()), model::words);

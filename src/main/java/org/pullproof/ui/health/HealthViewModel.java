@@ -16,6 +16,7 @@ import org.pullproof.engine.EngineProfile;
 import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.Reading;
 import org.pullproof.health.TestKind;
+import org.pullproof.session.About;
 import org.pullproof.ui.health.ReadingRules.RefusedEntry;
 import org.pullproof.ui.parts.CopiedRow;
 import org.pullproof.ui.shell.SessionViewModel;
@@ -156,6 +157,16 @@ public final class HealthViewModel {
                 ? reading.test() == TestKind.WORK
                 : reading.cylinder().getAsInt() == entry.cylinderProperty().get();
         return here && group;
+    }
+
+    /** What a picture taken now would show: by the test the cylinder, its plug, the borescope in it, else the car. */
+    About pictured() {
+        int cylinder = entry.cylinderProperty().get();
+        return switch (entry.testProperty().get()) {
+            case PLUG -> About.plug(cylinder);
+            case BORESCOPE -> About.borescope(cylinder);
+            default -> ofWholeEngine() ? About.car() : About.cylinder(cylinder);
+        };
     }
 
     /** Whether the test being typed belongs to the whole engine and to no cylinder. */

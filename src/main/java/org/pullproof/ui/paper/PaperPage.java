@@ -92,6 +92,7 @@ public final class PaperPage extends BorderPane {
         Choice<Paper> choice = new Choice<>("Paper", List.of(Paper.values()), Paper::words);
         choice.setId("paper");
         choice.show(Optional.of(model.paperProperty().get()));
+        choice.setMaxWidth(Region.USE_PREF_SIZE);
         choice.onChosen(model::choose);
         return new VBox(8, Labels.section("Paper", "for everything that is printed, also the tally sheets"), choice);
     }
@@ -101,7 +102,7 @@ public final class PaperPage extends BorderPane {
         day.setId("save-day-plan");
         Button card = button("Run card of the tune-up", "", model::saveRunCard);
         card.setId("save-run-card");
-        return new VBox(8, Labels.section("Cards beside it", "one sheet each, to be written on"), day, card);
+        return new VBox(8, Labels.section("Cards beside it", "to be written on"), day, card);
     }
 
     private static Button button(String words, String key, Runnable act) {

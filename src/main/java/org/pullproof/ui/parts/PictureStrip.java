@@ -12,7 +12,7 @@ import javafx.scene.layout.VBox;
 import org.pullproof.session.About;
 import org.pullproof.session.Picture;
 
-/** The photographs of one thing, small and upright, and a button that attaches another. */
+/** The photographs of one thing at a time, small and upright, and a button that attaches another. */
 public final class PictureStrip extends FlowPane {
     private static final double LONGEST = 72;
 
@@ -29,7 +29,7 @@ public final class PictureStrip extends FlowPane {
         void remove(Picture picture);
     }
 
-    private final About about;
+    private About about;
     private final Acts acts;
     private List<Picture> shown = List.of();
 
@@ -41,14 +41,28 @@ public final class PictureStrip extends FlowPane {
         show();
     }
 
+    /** Shows the pictures of something else, and attaches to that from now on. */
+    public void show(About other) {
+        if (!other.equals(about)) {
+            about = other;
+            show(acts.pictures(other));
+        } else {
+            show();
+        }
+    }
+
     /** Shows the pictures there are now. */
     public void show() {
         List<Picture> now = acts.pictures(about);
         if (!now.equals(shown)) {
-            shown = now;
-            getChildren().setAll(now.stream().map(this::frame).toList());
-            getChildren().add(attach());
+            show(now);
         }
+    }
+
+    private void show(List<Picture> now) {
+        shown = now;
+        getChildren().setAll(now.stream().map(this::frame).toList());
+        getChildren().add(attach());
     }
 
     private Button attach() {

@@ -10,7 +10,7 @@ public final class Focus {
     private Focus() {}
 
     /** Gives the keyboard to the first control in a part; returns whether there was one. */
-    static boolean into(Node part) {
+    public static boolean into(Node part) {
         Optional<Node> first = first(part);
         first.ifPresent(Node::requestFocus);
         return first.isPresent();

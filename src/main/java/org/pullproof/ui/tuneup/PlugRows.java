@@ -17,6 +17,13 @@ import org.pullproof.tuneup.PlugRecord;
 import org.pullproof.tuneup.TuneUpFindings.PlugFinding;
 import org.pullproof.ui.parts.CheckedField;
 import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.PictureStrip;
+import org.pullproof.ui.parts.Actions;
+import org.pullproof.session.About;
+import org.pullproof.ui.shell.Focus;
+import javafx.scene.control.Button;
+import javafx.geometry.Pos;
+import javafx.scene.layout.HBox;
 import org.pullproof.ui.parts.QuantityField;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Shown;
@@ -31,14 +38,23 @@ final class PlugRows extends VBox {
     private final GridPane grid = new GridPane();
     private final Label range = Labels.wrapped("", "caption");
     private final List<Row> rows = new ArrayList<>();
+    private final PictureStrip pictures;
+    private final Label pictured = Labels.whole("", "caption");
 
-    PlugRows(TuneUpViewModel model) {
+    /**
+     * @param pictures photographs of the plugs
+     */
+    PlugRows(TuneUpViewModel model, PictureStrip.Acts pictures) {
         super(4);
         this.model = model;
+        this.pictures = new PictureStrip(About.plug(1), pictures);
         grid.setHgap(8);
         grid.setVgap(3);
         range.setMaxWidth(FIELD * 3 + HEAT + LOOK);
-        getChildren().setAll(Labels.section("Plugs", ""), grid, range);
+        HBox beside = new HBox(8, pictured, this.pictures);
+        beside.setAlignment(Pos.CENTER_LEFT);
+        getChildren().setAll(Labels.section("Plugs", "press a number for its pictures"), grid, range, beside);
+        picture(1);
     }
 
     /** The field the key P comes to. */
@@ -55,6 +71,13 @@ final class PlugRows extends VBox {
             rows.get(i).show(plugs.get(i));
         }
         range.setText(model.plugRange());
+        pictures.show();
+    }
+
+    /** Shows the pictures of the plug of a cylinder. */
+    private void picture(int cylinder) {
+        pictured.setText("Plug " + cylinder);
+        pictures.show(About.plug(cylinder));
     }
 
     private void build(int cylinders) {
@@ -157,7 +180,14 @@ final class PlugRows extends VBox {
         }
 
         Node[] nodes() {
-            Label number = Labels.whole(String.valueOf(cylinder), "strong");
+            Button number = Actions.plain(String.valueOf(cylinder), "");
+            number.getStyleClass().add("link");
+            number.setId("plug-pictures-" + cylinder);
+            number.setAccessibleText("Show the pictures of plug " + cylinder);
+            number.setOnAction(pressed -> {
+                picture(cylinder);
+                Focus.into(pictures);
+            });
             GridPane.setValignment(number, VPos.CENTER);
             return new Node[] {number, found, set, torque, heat, look};
         }

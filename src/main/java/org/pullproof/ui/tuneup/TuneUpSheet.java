@@ -40,7 +40,7 @@ public final class TuneUpSheet implements Sheet {
     private final Runnable printCard;
 
     /**
-     * @param pictures photographs of the parts that are off
+     * @param pictures photographs of the parts that are off and of the plugs
      * @param printCard asks where to, and prints the run card
      */
     public TuneUpSheet(TuneUpViewModel model, PictureStrip.Acts pictures, Runnable printCard) {
@@ -49,7 +49,7 @@ public final class TuneUpSheet implements Sheet {
         this.steps = new StepList(model, printCard);
         this.gate = new GateBox(model);
         this.shelf = new ShelfBox(model, bench, pictures);
-        this.plugs = new PlugRows(model);
+        this.plugs = new PlugRows(model, pictures);
         this.wires = new WireRows(model);
         this.parts = new PartsBox(bench);
         this.settings = new SettingsBox(bench);

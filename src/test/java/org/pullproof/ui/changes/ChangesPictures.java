@@ -3,6 +3,7 @@ package org.pullproof.ui.changes;
 import org.pullproof.app.AmendChange;
 import org.pullproof.app.ChangeSetup;
 import org.pullproof.session.Edit;
+import org.pullproof.ui.NoPictures;
 import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.UiFixture;
 import org.pullproof.ui.shell.Act;
@@ -14,7 +15,7 @@ public final class ChangesPictures {
     private ChangesPictures() {}
 
     public static Sheet sheet(SessionViewModel session) {
-        return new ChangesSheet(model(session), SheetFixture.cautions().of("change"));
+        return new ChangesSheet(model(session), SheetFixture.cautions().of("change"), new NoPictures());
     }
 
     static ChangesViewModel model(SessionViewModel session) {

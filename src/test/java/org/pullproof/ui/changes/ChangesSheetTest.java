@@ -68,4 +68,13 @@ class ChangesSheetTest {
         assertThat(page.lookup(".ledger-row").isFocused()).isFalse();
         assertThat(page.lookupAll(".ledger-row")).anyMatch(javafx.scene.Node::isFocused);
     }
+
+    @Test
+    void aPictureIsAttachedToTheSetupTheChosenChangeLedTo(FxRobot robot) {
+        robot.interact(() -> page.lookup(".ledger-row").requestFocus());
+
+        assertThat(page.lookupAll(".link"))
+                .extracting(javafx.scene.Node::getAccessibleText)
+                .anyMatch(words -> words != null && words.startsWith("Attach a picture of setup "));
+    }
 }

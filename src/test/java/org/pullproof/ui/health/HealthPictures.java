@@ -10,6 +10,7 @@ import org.pullproof.health.OddReading;
 import org.pullproof.health.RunField;
 import org.pullproof.health.TestKind;
 import org.pullproof.session.Judgement;
+import org.pullproof.ui.NoPictures;
 import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.ui.shell.Sheet;
@@ -31,7 +32,7 @@ public final class HealthPictures {
         model.entry().cylinderProperty().set(cylinder);
         model.entry().testProperty().set(kind);
         return new HealthSheet(
-                model, fender, tdcModel(session), SheetFixture.cautions()::of, HealthPictures::printNothing);
+                model, fender, tdcModel(session), SheetFixture.cautions()::of, HealthPictures::printNothing, new NoPictures());
     }
 
     static TdcViewModel tdcModel(SessionViewModel session) {

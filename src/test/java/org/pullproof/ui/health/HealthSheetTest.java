@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -17,6 +18,8 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.pullproof.HeadlessFx;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.app.OpenSession;
@@ -26,6 +29,7 @@ import org.pullproof.health.HealthFindings.CylinderFindings;
 import org.pullproof.health.HealthFindings.State;
 import org.pullproof.health.Reading;
 import org.pullproof.session.Edit;
+import org.pullproof.ui.NoPictures;
 import org.pullproof.ui.SheetFixture;
 import org.pullproof.ui.UiFixture;
 import org.pullproof.ui.shell.SessionViewModel;
@@ -55,7 +59,8 @@ class HealthSheetTest {
                 fender,
                 HealthPictures.tdcModel(session),
                 test -> List.of("Fuel and ignition off."),
-                printed::set);
+                printed::set,
+                new NoPictures());
         page = new VBox(sheet.node());
         Scene scene = new Scene(page, 828, 600);
         scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");
@@ -187,5 +192,24 @@ class HealthSheetTest {
         return page.lookupAll(".tile-figure").stream()
                 .filter(node -> ((Label) node).getText().equals(figure))
                 .count();
+    }
+
+    /** The picture shows what is being looked at: a cylinder, its plug, what the borescope sees, or the car. */
+    @ParameterizedTest
+    @CsvSource({
+        "COMPRESSION_DRY, cylinder 6",
+        "PLUG, plug of cylinder 6",
+        "BORESCOPE, borescope in cylinder 6",
+        "OIL_PRESSURE, the car"
+    })
+    void aPictureIsAttachedToWhatIsLookedAt(org.pullproof.health.TestKind test, String shown, FxRobot robot) {
+        robot.interact(() -> {
+            model.entry().cylinderProperty().set(6);
+            model.entry().testProperty().set(test);
+        });
+
+        assertThat(page.lookupAll(".link"))
+                .extracting(Node::getAccessibleText)
+                .contains("Attach a picture of " + shown);
     }
 }

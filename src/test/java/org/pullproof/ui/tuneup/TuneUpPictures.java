@@ -4,18 +4,15 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.pullproof.app.OpenSession;
 import org.pullproof.app.Toolbox;
 import org.pullproof.files.BadFileException;
-import org.pullproof.session.About;
-import org.pullproof.session.Picture;
 import org.pullproof.tuneup.BaseSettings;
 import org.pullproof.tuneup.CurvePoint;
 import org.pullproof.tuneup.PlugRecord;
 import org.pullproof.tuneup.Setting;
+import org.pullproof.ui.NoPictures;
 import org.pullproof.ui.SheetFixture;
-import org.pullproof.ui.parts.PictureStrip;
 import org.pullproof.ui.shell.SessionViewModel;
 import org.pullproof.units.Quantity;
 import org.pullproof.units.Unit;
@@ -65,21 +62,5 @@ public final class TuneUpPictures {
 
     private static Optional<Quantity> gap(String inches) {
         return Optional.of(Quantity.of(inches, Unit.IN));
-    }
-
-    private static final class NoPictures implements PictureStrip.Acts {
-        @Override
-        public List<Picture> pictures(About about) {
-            return List.of();
-        }
-
-        @Override
-        public void small(Picture picture, Consumer<byte[]> made, Consumer<String> lost) {}
-
-        @Override
-        public void attach(About about) {}
-
-        @Override
-        public void remove(Picture picture) {}
     }
 }

@@ -223,4 +223,12 @@ class TuneUpSheetTest {
                         .map(Label::getText))
                 .anyMatch(text -> text.contains("torque wrench") && text.contains("the maker's manual comes first"));
     }
+
+    @Test
+    void theNumberOfAPlugShowsItsPictures() {
+        fx(() -> named(Button.class, "Show the pictures of plug 3").fire());
+
+        Button attach = named(Button.class, "Attach a picture of plug of cylinder 3");
+        assertThat(attach.isFocused()).isTrue();
+    }
 }
