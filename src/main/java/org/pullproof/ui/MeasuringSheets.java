@@ -2,10 +2,10 @@ package org.pullproof.ui;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.function.BiConsumer;
 import javafx.application.Platform;
 import org.pullproof.advice.Cautions;
+import org.pullproof.advice.Stage;
 import org.pullproof.app.BackgroundRunner;
 import org.pullproof.app.ThreadTicks;
 import org.pullproof.app.Toolbox;
@@ -71,9 +71,20 @@ public final class MeasuringSheets {
         this.clock = clock;
     }
 
-    /** The sheets of one session, in the order of the job. */
-    public List<Sheet> of(SessionViewModel session) {
-        return List.of(health(session), dynoDay(session), changes(session), worth(session));
+    /**
+     * Makes the sheet of a stage for one session.
+     *
+     * @throws IllegalArgumentException if nothing is measured or paid for in that stage
+     */
+    public Sheet of(SessionViewModel session, Stage stage) {
+        return switch (stage) {
+            case HEALTH -> health(session);
+            case DYNO_DAY -> dynoDay(session);
+            case CHANGES -> changes(session);
+            case WORTH_IT -> worth(session);
+            case CAR, TUNE_UP ->
+                throw new IllegalArgumentException("Nothing is measured on the sheet " + stage.words());
+        };
     }
 
     private Sheet health(SessionViewModel session) {

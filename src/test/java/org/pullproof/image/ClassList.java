@@ -9,12 +9,13 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.jar.JarFile;
 import java.util.zip.ZipEntry;
-import org.pullproof.start.Walk;
+import org.pullproof.Main;
+import org.pullproof.start.FrameWatch;
 import org.pullproof.testing.FileTree;
 
 /**
- * The classes that a walk through the program loads, for the archive from which they come quickly. The walk needs no display:
- * it is drawn in memory. The classes that only a real screen asks for are added by name.
+ * The classes that are loaded until the window stands, and by a command, for the archive from which they come quickly. This needs
+ * no display: the window is drawn in memory. The classes that only a real screen asks for are added by name.
  */
 final class ClassList {
     private static final List<String> OF_A_SCREEN = List.of("com/sun/glass/ui/gtk/", "com/sun/prism/es2/");
@@ -26,7 +27,7 @@ final class ClassList {
     /**
      * @param java the image's own Java
      * @param dist the program's folder
-     * @param work a folder for what the walk leaves
+     * @param work a folder for what the program leaves
      */
     ClassList(Path java, Path dist, Path work) {
         this.java = java;
@@ -38,8 +39,8 @@ final class ClassList {
         Files.createDirectories(work);
         SortedSet<String> classes = new TreeSet<>();
         Path demo = dist.resolve("demo-sessions/grey-coupe");
-        classes.addAll(loaded(Walk.class.getName(), "1", demo.toString()));
-        classes.addAll(loaded("org.pullproof.Main", "health", demo.toString()));
+        classes.addAll(loaded(FrameWatch.class.getName(), "sheet-frame", Main.class.getName(), "open", demo.toString()));
+        classes.addAll(loaded(Main.class.getName(), "next", demo.toString()));
         classes.addAll(ofAScreen());
         Files.write(list, classes);
     }
@@ -58,7 +59,7 @@ final class ClassList {
         }
     }
 
-    /** The walk itself and the screen in memory are not in the image. */
+    /** What watches and the screen in memory are not in the image. */
     private static boolean isOfTheProgram(String line) {
         return !line.startsWith("#") && !line.contains("org/pullproof/start/") && !line.contains("/monocle/");
     }
