@@ -46,7 +46,7 @@ public final class ImageMaker {
         Path java = link();
         Path content = out.resolve("content");
         new Content(dist, content).gather();
-        new ClassList(java.resolve("bin/java"), dist, out.resolve("walk")).write(content.resolve("classes.lst"));
+        new ClassList(java.resolve("bin/java"), dist, out.resolve("walk")).write(content.resolve("classes.lst.gz"));
         pack(java, content);
         finish(out.resolve("pullproof"));
         for (String left : List.of("java", "content", "walk")) {
