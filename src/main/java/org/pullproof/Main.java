@@ -57,6 +57,7 @@ import org.pullproof.files.StepsFile;
 import org.pullproof.files.TradeConstants;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.OddReading;
+import org.pullproof.ui.ToolkitStart;
 import org.pullproof.ui.WindowLauncher;
 import org.pullproof.weather.AirCheck;
 import org.pullproof.weather.Correction;
@@ -68,7 +69,8 @@ public final class Main {
     public static void main(String[] arguments) {
         PrintWriter out = utf8(System.out);
         PrintWriter err = utf8(System.err);
-        int status = new Commands(tools(home(), config()), window(), clock()).run(out, err, arguments);
+        Optional<ToolkitStart> toolkit = toolkit(arguments);
+        int status = new Commands(tools(home(), config()), toolkit.map(Main::window), clock()).run(out, err, arguments);
         out.flush();
         err.flush();
         System.exit(status);
@@ -79,13 +81,20 @@ public final class Main {
         return new PrintWriter(stream, true, StandardCharsets.UTF_8);
     }
 
-    /** The window, where there is a display to show it on. */
-    private static Optional<Window> window() {
-        if (!hasDisplay()) {
+    /** Begun before anything else, if a window is asked for and there is a display to show it on. */
+    private static Optional<ToolkitStart> toolkit(String... arguments) {
+        boolean window = arguments.length == 0 || arguments[0].equals("open");
+        if (!window || !hasDisplay()) {
             return Optional.empty();
         }
+        ToolkitStart toolkit = new ToolkitStart();
+        toolkit.begin();
+        return Optional.of(toolkit);
+    }
+
+    private static Window window(ToolkitStart toolkit) {
         TradeFiles trade = new TradeFiles();
-        return Optional.of(new WindowLauncher(new Cautions(trade.cautions(), trade.lastCaution()), clock()));
+        return new WindowLauncher(toolkit, new Cautions(trade.cautions(), trade.lastCaution()), clock());
     }
 
     /** On Linux a display has to be named; elsewhere there is one. */

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.pullproof.car.Fact;
@@ -41,7 +43,9 @@ public final class Appraiser {
      */
     public Appraisal appraise(Session session, Map<String, Trace> traces, Figures figures) {
         Assessors by = rooms.apply(session.judgement());
-        HealthFindings sound = by.health().assess(session.readings(), session.profile(), session.car(), figures);
+        // beside the pulls: the two longest answers, and neither needs the other
+        CompletableFuture<HealthFindings> judging = CompletableFuture.supplyAsync(
+                () -> by.health().assess(session.readings(), session.profile(), session.car(), figures));
         TuneUpFindings tuned = by.tuneUp()
                 .assess(
                         session.tuneUp(),
@@ -67,6 +71,7 @@ public final class Appraiser {
                         figures);
         DynoFindings flagged =
                 made.withPulls(made.pulls().stream().map(changed::flagged).toList());
+        HealthFindings sound = outcome(judging);
         WorthFindings paid = by.worth()
                 .assess(
                         session.money(),
@@ -92,6 +97,17 @@ public final class Appraiser {
                 day,
                 rules.choose(now),
                 StageWords.of(now, paid));
+    }
+
+    private static <T> T outcome(CompletableFuture<T> judging) {
+        try {
+            return judging.join();
+        } catch (CompletionException failed) {
+            if (failed.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw failed;
+        }
     }
 
     private static Set<TestKind> everRead(Session session) {

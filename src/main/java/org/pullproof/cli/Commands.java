@@ -31,19 +31,37 @@ public final class Commands {
      * @return the exit status: 0 done, 1 something in the input is wrong, 2 wrong usage
      */
     public int run(PrintWriter out, PrintWriter err, String... arguments) {
-        return commandLine().setOut(out).setErr(err).execute(arguments);
+        return commandLine(arguments).setOut(out).setErr(err).execute(arguments);
     }
 
-    private CommandLine commandLine() {
+    private CommandLine commandLine(String... arguments) {
         OpenCommand open = new OpenCommand(tools, window);
         CommandLine root = new CommandLine(new RootCommand(open)).addSubcommand(open);
-        subcommands().forEach(root::addSubcommand);
+        needed(arguments).forEach(root::addSubcommand);
         everywhere(root);
         root.getSubcommands().values().forEach(Commands::everywhere);
         root.setExecutionExceptionHandler(new Failures());
         root.setParameterExceptionHandler(new WrongUsage());
         root.setCaseInsensitiveEnumValuesAllowed(false);
         return root;
+    }
+
+    /** Only the command that is named, since putting all together takes longer than most of them; all for help and for a name mistyped. */
+    private List<Object> needed(String... arguments) {
+        if (arguments.length == 0 || arguments[0].equals("open")) {
+            return List.of();
+        }
+        List<Object> all = subcommands();
+        List<Object> named =
+                all.stream().filter(command -> isNamed(command, arguments[0])).toList();
+        return named.isEmpty() ? all : named;
+    }
+
+    private static boolean isNamed(Object command, String name) {
+        return command.getClass()
+                .getAnnotation(CommandLine.Command.class)
+                .name()
+                .equals(name);
     }
 
     /** Every command but {@code open}, in the order of the job: the order of the help. */

@@ -2,10 +2,10 @@ package org.pullproof.ui;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.function.BiConsumer;
 import javafx.application.Platform;
 import org.pullproof.advice.Cautions;
+import org.pullproof.advice.Stage;
 import org.pullproof.app.BackgroundRunner;
 import org.pullproof.app.ThreadTicks;
 import org.pullproof.app.Toolbox;
@@ -73,12 +73,20 @@ public final class MeasuringSheets {
     }
 
     /**
-     * The sheets of one session, in the order of the job.
+     * Makes the sheet of a stage for one session.
      *
      * @param photographs attaches photographs to it
+     * @throws IllegalArgumentException if nothing is measured or paid for in that stage
      */
-    public List<Sheet> of(SessionViewModel session, PictureStrip.Acts photographs) {
-        return List.of(health(session, photographs), dynoDay(session), changes(session, photographs), worth(session));
+    public Sheet of(SessionViewModel session, Stage stage, PictureStrip.Acts photographs) {
+        return switch (stage) {
+            case HEALTH -> health(session, photographs);
+            case DYNO_DAY -> dynoDay(session);
+            case CHANGES -> changes(session, photographs);
+            case WORTH_IT -> worth(session);
+            case CAR, TUNE_UP ->
+                throw new IllegalArgumentException("Nothing is measured on the sheet " + stage.words());
+        };
     }
 
     private Sheet health(SessionViewModel session, PictureStrip.Acts photographs) {

@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -115,8 +117,9 @@ final class ProgramWindow {
 
     /** Shows the window with that session, or with the title sheet. */
     void show(Optional<Path> session) {
-        firstStart("");
+        // first, since reading and judging take longer than the title sheet that stands meanwhile
         session.ifPresent(this::open);
+        firstStart("");
         stage.show();
     }
 
@@ -320,6 +323,16 @@ final class ProgramWindow {
         hint(view, loaded.open().folder());
         model.say(loaded.said());
         prefer(preferences -> preferences.withOpened(loaded.open().folder()));
+        afterNextFrame(view::makeOtherSheets);
+    }
+
+    private void afterNextFrame(Runnable act) {
+        Runnable[] once = new Runnable[1];
+        once[0] = () -> {
+            scene.removePostLayoutPulseListener(once[0]);
+            Platform.runLater(act);
+        };
+        scene.addPostLayoutPulseListener(once[0]);
     }
 
     /** Three hints under the copy of a demo, until they are shut for good. */
@@ -375,19 +388,19 @@ final class ProgramWindow {
                 .orElseGet(() -> Paper.usualFor(look.figures().system()));
     }
 
-    private List<Sheet> sheets(SessionViewModel model, PaperSaver paper, PaperDesk desk) {
-        PictureDesk photographs = new PictureDesk(
-                model, tools.attachPicture(), runner, new WindowPictureChooser(scene::getWindow), clock);
-        List<Sheet> sheets = new ArrayList<>();
-        sheets.add(new CarSheet(new CarViewModel(model, tools.setFacts(), tools.chooseProfile(), profiles())));
-        sheets.add(new TuneUpSheet(
-                new TuneUpViewModel(model, tools, clock),
-                photographs,
-                desk::runCard));
+    /** Makes the sheets of a session as they are looked at. */
+    private Function<org.pullproof.advice.Stage, Sheet> sheets(
+            SessionViewModel model, PaperSaver paper, PaperDesk desk) {
         TallySaver tally = new TallySaver(tools.makeTally(), paper);
         PictureSaver pictures = new PictureSaver(tools.makeReport(), runner, scene::getWindow);
-        sheets.addAll(
-                new MeasuringSheets(tools, cautions, pullFiles, tally::save, pictures::save, weigher, clock).of(model, photographs));
-        return sheets;
+        PictureDesk photographs = new PictureDesk(
+                model, tools.attachPicture(), runner, new WindowPictureChooser(scene::getWindow), clock);
+        MeasuringSheets measuring =
+                new MeasuringSheets(tools, cautions, pullFiles, tally::save, pictures::save, weigher, clock);
+        return stage -> switch (stage) {
+            case CAR -> new CarSheet(new CarViewModel(model, tools.setFacts(), tools.chooseProfile(), profiles()));
+            case TUNE_UP -> new TuneUpSheet(new TuneUpViewModel(model, tools, clock), photographs, desk::runCard);
+            case HEALTH, DYNO_DAY, CHANGES, WORTH_IT -> measuring.of(model, stage, photographs);
+        };
     }
 }

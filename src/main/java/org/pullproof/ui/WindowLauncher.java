@@ -4,35 +4,33 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 import org.pullproof.advice.Cautions;
 import org.pullproof.app.Toolbox;
 import org.pullproof.app.Window;
 import org.pullproof.ui.dynoday.WindowFileChooser;
-import org.pullproof.ui.parts.Fonts;
 
-/** Starts JavaFX and shows the window. */
+/** Shows the window once JavaFX has started. */
 public final class WindowLauncher implements Window {
-    /** Kept, because a logger that nobody holds forgets its level: JavaFX warns of the class path, on which it works. */
-    private final Logger javafx = Logger.getLogger("javafx");
-
+    private final ToolkitStart toolkit;
     private final Cautions cautions;
     private final Clock clock;
 
-    public WindowLauncher(Cautions cautions, Clock clock) {
+    /**
+     * @param toolkit begun
+     */
+    public WindowLauncher(ToolkitStart toolkit, Cautions cautions, Clock clock) {
+        this.toolkit = toolkit;
         this.cautions = cautions;
         this.clock = clock;
     }
 
     @Override
     public void open(Toolbox tools, Optional<Path> session) {
-        javafx.setLevel(Level.SEVERE);
+        toolkit.await();
         CountDownLatch closed = new CountDownLatch(1);
-        Platform.startup(() -> {
-            Fonts.load();
+        Platform.runLater(() -> {
             Stage stage = new Stage();
             ProgramWindow window = new ProgramWindow(tools, cautions, stage, new WindowFileChooser(() -> stage), clock);
             stage.showingProperty().addListener((of, before, showing) -> {

@@ -11,7 +11,7 @@ final class Child {
      */
     static void run(String... command) throws IOException {
         ProcessBuilder child = new ProcessBuilder(command).inheritIO();
-        // the program asks whether a display is named; the walk is drawn in memory
+        // the program asks whether a display is named; the window is drawn in memory
         child.environment().putIfAbsent("DISPLAY", ":in-memory");
         int status = await(child.start());
         if (status != 0) {

@@ -1,6 +1,8 @@
 package org.pullproof.image;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -8,16 +10,23 @@ import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.jar.JarFile;
+import java.util.regex.Pattern;
+import java.util.zip.GZIPOutputStream;
 import java.util.zip.ZipEntry;
-import org.pullproof.start.Walk;
+import org.pullproof.Main;
+import org.pullproof.start.FrameWatch;
 import org.pullproof.testing.FileTree;
 
 /**
- * The classes that a walk through the program loads, for the archive from which they come quickly. The walk needs no display:
- * it is drawn in memory. The classes that only a real screen asks for are added by name.
+ * The classes that are loaded until the window stands, and by a command, for the archive from which they come quickly. This needs
+ * no display: the window is drawn in memory. The classes that only a real screen asks for are added by name.
  */
 final class ClassList {
     private static final List<String> OF_A_SCREEN = List.of("com/sun/glass/ui/gtk/", "com/sun/prism/es2/");
+
+    /** Sheets that are looked at later: the archive is the largest thing in the image, and it is there for the start. */
+    private static final Pattern LATER =
+            Pattern.compile("org/pullproof/ui/(dynoday|changes|worth|tuneup|health|values|kept)/");
 
     private final Path java;
     private final Path dist;
@@ -26,7 +35,7 @@ final class ClassList {
     /**
      * @param java the image's own Java
      * @param dist the program's folder
-     * @param work a folder for what the walk leaves
+     * @param work a folder for what the program leaves
      */
     ClassList(Path java, Path dist, Path work) {
         this.java = java;
@@ -34,14 +43,18 @@ final class ClassList {
         this.work = work;
     }
 
+    /** Writes the list, packed: it is needed again only where the image was moved. */
     void write(Path list) throws IOException {
         Files.createDirectories(work);
         SortedSet<String> classes = new TreeSet<>();
         Path demo = dist.resolve("demo-sessions/grey-coupe");
-        classes.addAll(loaded(Walk.class.getName(), "1", demo.toString()));
-        classes.addAll(loaded("org.pullproof.Main", "health", demo.toString()));
+        classes.addAll(
+                loaded(FrameWatch.class.getName(), "sheet-frame", Main.class.getName(), "open", demo.toString()));
+        classes.addAll(loaded(Main.class.getName(), "next", demo.toString()));
         classes.addAll(ofAScreen());
-        Files.write(list, classes);
+        try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(list))) {
+            out.write(String.join("\n", classes).getBytes(StandardCharsets.UTF_8));
+        }
     }
 
     private List<String> loaded(String... program) throws IOException {
@@ -58,9 +71,12 @@ final class ClassList {
         }
     }
 
-    /** The walk itself and the screen in memory are not in the image. */
+    /** What watches and the screen in memory are not in the image. */
     private static boolean isOfTheProgram(String line) {
-        return !line.startsWith("#") && !line.contains("org/pullproof/start/") && !line.contains("/monocle/");
+        return !line.startsWith("#")
+                && !line.contains("org/pullproof/start/")
+                && !line.contains("/monocle/")
+                && !LATER.matcher(line).find();
     }
 
     private List<String> ofAScreen() throws IOException {

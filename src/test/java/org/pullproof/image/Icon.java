@@ -16,8 +16,7 @@ final class Icon {
     /** Writes a drawing as PNG in its own size. */
     static Path png(Path svg, Path to) throws IOException {
         try (OutputStream out = Files.newOutputStream(to)) {
-            new PNGTranscoder()
-                    .transcode(new TranscoderInput(svg.toUri().toString()), new TranscoderOutput(out));
+            new PNGTranscoder().transcode(new TranscoderInput(svg.toUri().toString()), new TranscoderOutput(out));
             return to;
         } catch (TranscoderException broken) {
             throw new IOException(svg + " cannot be drawn; it should be SVG 1.1", broken);

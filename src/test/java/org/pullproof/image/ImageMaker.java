@@ -32,10 +32,11 @@ public final class ImageMaker {
     }
 
     /**
-     * @param arguments the program's folder, the folder in which the image is made anew
+     * @param arguments the program's folder, the folder in which the image is made anew, the bill of its materials
      */
     public static void main(String[] arguments) throws IOException {
         new ImageMaker(Path.of(arguments[0]), Path.of(arguments[1])).make();
+        BillOfMaterials.copy(Path.of(arguments[2]), Path.of(arguments[1]).resolve("pullproof/bom.json"));
     }
 
     private void make() throws IOException {
@@ -45,7 +46,7 @@ public final class ImageMaker {
         Path java = link();
         Path content = out.resolve("content");
         new Content(dist, content).gather();
-        new ClassList(java.resolve("bin/java"), dist, out.resolve("walk")).write(content.resolve("classes.lst"));
+        new ClassList(java.resolve("bin/java"), dist, out.resolve("walk")).write(content.resolve("classes.lst.gz"));
         pack(java, content);
         finish(out.resolve("pullproof"));
         for (String left : List.of("java", "content", "walk")) {

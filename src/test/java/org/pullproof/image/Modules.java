@@ -15,7 +15,8 @@ final class Modules {
     /** Those listed; what they need themselves comes with them. */
     static List<String> listed() throws IOException {
         try (Stream<String> lines = Files.lines(LIST)) {
-            return lines.filter(line -> !line.isBlank() && !line.startsWith("#")).toList();
+            return lines.filter(line -> !line.isBlank() && !line.startsWith("#"))
+                    .toList();
         }
     }
 }

@@ -6,7 +6,7 @@ import java.util.Arrays;
  * Starts a program with a window and says when its first usable frame stood: the node waited for is in a showing window, laid
  * out and drawn, and the thread that takes input is free again. Then ends.
  */
-final class FrameWatch {
+public final class FrameWatch {
     /** What stands before the time. */
     static final String USABLE = "usable ";
 

@@ -62,13 +62,16 @@ public final class StartTimes {
         Path app = image.resolve("lib/app");
         List<String> settings;
         try (Stream<String> lines = Files.lines(app.resolve("pullproof.cfg"))) {
-            settings = lines.map(line -> line.replace("$APPDIR", app.toString())).toList();
+            settings =
+                    lines.map(line -> line.replace("$APPDIR", app.toString())).toList();
         }
-        List<String> command = new ArrayList<>(List.of(image.resolve("lib/runtime/bin/java").toString()));
+        List<String> command =
+                new ArrayList<>(List.of(image.resolve("lib/runtime/bin/java").toString()));
         command.addAll(values(settings, "java-options="));
         command.add("-Dpullproof.config=" + config);
         String jars = String.join(":", values(settings, "app.classpath="));
-        command.addAll(List.of("-cp", jars + ":" + Path.of("target", "test-classes").toAbsolutePath()));
+        command.addAll(
+                List.of("-cp", jars + ":" + Path.of("target", "test-classes").toAbsolutePath()));
         command.add(FrameWatch.class.getName());
         return command;
     }
@@ -93,8 +96,9 @@ public final class StartTimes {
                 .filter(line -> line.startsWith(FrameWatch.USABLE))
                 .map(line -> Long.parseLong(line.substring(FrameWatch.USABLE.length())) - begun)
                 .findFirst()
-                .orElseThrow(() -> new IllegalStateException("No window came from " + String.join(" ", command)
-                        + "; a display has to be named. It said: " + said.lines().collect(Collectors.joining(" / "))));
+                .orElseThrow(() -> new IllegalStateException(
+                        "No window came from " + String.join(" ", command) + "; a display has to be named. It said: "
+                                + said.lines().collect(Collectors.joining(" / "))));
     }
 
     private static long median(List<Long> times) {

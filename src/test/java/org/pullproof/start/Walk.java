@@ -32,7 +32,7 @@ public final class Walk {
     }
 
     private static void press(Scene scene, KeyCode key) {
-        Platform.runLater(() -> Event.fireEvent(
-                scene, new KeyEvent(KeyEvent.KEY_PRESSED, "", "", key, false, true, false, false)));
+        Platform.runLater(() ->
+                Event.fireEvent(scene, new KeyEvent(KeyEvent.KEY_PRESSED, "", "", key, false, true, false, false)));
     }
 }

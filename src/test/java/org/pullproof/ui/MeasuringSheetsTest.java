@@ -9,8 +9,13 @@ import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextInputControl;
@@ -80,16 +85,17 @@ class MeasuringSheetsTest {
                 new ImmediateRunner(),
                 SheetFixture.CLOCK);
         model.stageProperty().set(Stage.HEALTH);
-        List<Sheet> all = sheets.of(model, new NoPictures());
-        scene = new Scene(new MainView(model, all, UiFixture.shellActs()), 1280, 800);
-        scene.addEventHandler(KeyEvent.KEY_PRESSED, key -> hand(all, key));
+        Map<Stage, Sheet> all = Stream.of(Stage.HEALTH, Stage.DYNO_DAY, Stage.CHANGES, Stage.WORTH_IT)
+                .collect(Collectors.toMap(Function.identity(), asked -> sheets.of(model, asked, new NoPictures())));
+        scene = new Scene(new MainView(model, all::get, UiFixture.shellActs()), 1280, 800);
+        scene.addEventHandler(KeyEvent.KEY_PRESSED, key -> hand(all.values(), key));
         scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");
         stage.setScene(scene);
         stage.show();
     }
 
     /** Hands a key to the open sheet as the window does: letters only while no words are typed. */
-    private void hand(List<Sheet> sheets, KeyEvent key) {
+    private void hand(Collection<Sheet> sheets, KeyEvent key) {
         boolean typing = key.getTarget() instanceof TextInputControl && !key.isShortcutDown();
         sheets.stream()
                 .filter(sheet ->

@@ -196,7 +196,7 @@ class SheetPicturesTest {
 
     /** The scene stands alone: the screen without a display is only 1280 by 800. */
     private static Scene scene(SessionViewModel model, Sheet sheet, double width, double height, boolean night) {
-        MainView view = new MainView(model, List.of(sheet), UiFixture.shellActs());
+        MainView view = new MainView(model, stage -> sheet, UiFixture.shellActs());
         Scene scene = new Scene(view, width, height);
         scene.getStylesheets().add("/org/pullproof/ui/pullproof.css");
         if (night) {

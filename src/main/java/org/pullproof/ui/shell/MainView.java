@@ -1,9 +1,11 @@
 package org.pullproof.ui.shell;
 
+import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
@@ -13,6 +15,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.stage.Window;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.advice.Stage;
 import org.pullproof.ui.help.GuidePage;
@@ -28,7 +31,8 @@ public final class MainView extends StackPane {
     private static final double LEAST_HEIGHT = 420;
 
     private final SessionViewModel model;
-    private final Map<Stage, Sheet> sheets = new EnumMap<>(Stage.class);
+    private final Map<Stage, Sheet> made = new EnumMap<>(Stage.class);
+    private final Function<Stage, Sheet> sheets;
     private final AnswerHead head = new AnswerHead(this::openMethod);
     private final ScrollPane body = new ScrollPane();
     private final BorderPane frame = new BorderPane();
@@ -40,12 +44,12 @@ public final class MainView extends StackPane {
     private Optional<Node> keyboardBefore = Optional.empty();
 
     /**
-     * @param sheets one for each stage
+     * @param sheets makes the sheet of a stage, asked once for each
      * @param acts what is offered on every sheet
      */
-    public MainView(SessionViewModel model, List<Sheet> sheets, ShellActs acts) {
+    public MainView(SessionViewModel model, Function<Stage, Sheet> sheets, ShellActs acts) {
         this.model = model;
-        sheets.forEach(sheet -> this.sheets.put(sheet.stage(), sheet));
+        this.sheets = sheets;
         this.rail = new Rail(model);
         this.acts = acts;
         this.next = new NextStepPane(model, this::doNextStep);
@@ -57,7 +61,6 @@ public final class MainView extends StackPane {
         bottom.getChildren().setAll(new SaidOnce(model, acts.copy()), new Foot(model));
         frame.setBottom(bottom);
         getChildren().setAll(frame);
-        sheets.forEach(sheet -> sheet.page().addListener((of, before, after) -> showPage()));
         model.appraisalProperty().addListener((of, before, after) -> showAnswer());
         model.stageProperty().addListener((of, before, after) -> showSheet());
         WindowSteps.follow(this);
@@ -87,9 +90,33 @@ public final class MainView extends StackPane {
     }
 
     private Sheet sheet() {
-        Stage stage = model.stageProperty().get();
-        return Optional.ofNullable(sheets.get(stage))
-                .orElseThrow(() -> new IllegalStateException("No sheet for " + stage));
+        return sheet(model.stageProperty().get());
+    }
+
+    private Sheet sheet(Stage stage) {
+        return made.computeIfAbsent(stage, asked -> {
+            Sheet sheet = sheets.apply(asked);
+            sheet.page().addListener((of, before, after) -> showPage());
+            return sheet;
+        });
+    }
+
+    /** Makes the sheets that were not looked at yet, one after another between the events of the window, while it is shown. */
+    public void makeOtherSheets() {
+        Arrays.stream(Stage.values())
+                .filter(stage -> isShown() && !made.containsKey(stage))
+                .findFirst()
+                .ifPresent(stage -> Platform.runLater(() -> {
+                    sheet(stage);
+                    makeOtherSheets();
+                }));
+    }
+
+    private boolean isShown() {
+        return Optional.ofNullable(getScene())
+                .map(Scene::getWindow)
+                .filter(Window::isShowing)
+                .isPresent();
     }
 
     private void showAnswer() {

@@ -2,7 +2,6 @@ package org.pullproof.ui.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Arrays;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -48,9 +47,7 @@ class PagesOverTheWindowTest {
     @Start
     void open(javafx.stage.Stage stage) {
         Fonts.load();
-        List<Sheet> sheets =
-                Arrays.stream(Stage.values()).map(PagesOverTheWindowTest::sheet).toList();
-        MainView view = new MainView(model, sheets, UiFixture.shellActs());
+        MainView view = new MainView(model, PagesOverTheWindowTest::sheet, UiFixture.shellActs());
         Keys keys = new Keys(view, model);
         scene = new Scene(view, 1280, 800);
         scene.addEventFilter(KeyEvent.KEY_PRESSED, keys::press);
