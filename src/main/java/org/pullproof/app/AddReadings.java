@@ -10,7 +10,6 @@ import org.pullproof.files.CsvFile;
 import org.pullproof.files.IncomingFile;
 import org.pullproof.health.Reading;
 import org.pullproof.health.ReadingSheet;
-import org.pullproof.session.Edit;
 import org.pullproof.session.Problem;
 
 /** Takes in readings written on a phone or a sheet: all rows of the table or none. */
@@ -64,8 +63,7 @@ public final class AddReadings {
     }
 
     private OpenSession kept(OpenSession open, List<Reading> readings) throws BadFileException {
-        String name = readings.size() == 1 ? "Add a reading" : "Add " + readings.size() + " readings";
-        return desk.edit(open, new Edit(name, session -> RecordReading.with(session, readings)));
+        return desk.edit(open, RecordReading.adding(readings));
     }
 
     private List<ReadingSheet.Row> rows(Path file) throws BadFileException {

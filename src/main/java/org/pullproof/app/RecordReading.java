@@ -23,6 +23,20 @@ public final class RecordReading {
                 open, new Edit("Record " + ReadingNames.of(reading), session -> with(session, List.of(reading))));
     }
 
+    /**
+     * Keeps several readings as one edit, all or none.
+     *
+     * @throws IllegalArgumentException with a sentence if the engine has no such cylinder
+     */
+    public OpenSession recordAll(OpenSession open, List<Reading> readings) throws BadFileException {
+        return desk.edit(open, adding(readings));
+    }
+
+    static Edit adding(List<Reading> readings) {
+        String name = readings.size() == 1 ? "Add a reading" : "Add " + readings.size() + " readings";
+        return new Edit(name, session -> with(session, readings));
+    }
+
     /** The session with more readings, each of a cylinder this engine has. */
     static Session with(Session session, List<Reading> more) {
         more.forEach(reading ->

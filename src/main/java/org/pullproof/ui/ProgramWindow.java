@@ -156,6 +156,9 @@ final class ProgramWindow {
         ScrolledPage root = new ScrolledPage(page);
         light(root);
         scene.setRoot(root);
+        // until it is styled the page is not below it yet, and nothing there takes the keyboard
+        root.applyCss();
+        root.layout();
         stage.setTitle(title);
     }
 

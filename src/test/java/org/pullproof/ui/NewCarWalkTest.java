@@ -4,28 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.pullproof.ui.WindowRobot.until;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneOffset;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.TimeoutException;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.pullproof.HeadlessFx;
-import org.pullproof.advice.Cautions;
-import org.pullproof.files.TradeFiles;
-import org.pullproof.session.Session;
-import org.pullproof.testing.Tools;
-import org.pullproof.ui.parts.Fonts;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -33,43 +18,13 @@ import org.testfx.framework.junit5.Start;
 /** A car of one's own, from nothing to its worth, by keys alone; only the pull files are handed in by a stand-in. */
 @ExtendWith({HeadlessFx.class, ApplicationExtension.class})
 class NewCarWalkTest {
-    private final Deque<Path> pulls = new ArrayDeque<>();
     private Stage stage;
-    private Path home;
-    private org.pullproof.app.Toolbox tools;
+    private WalkedCar car;
 
     @Start
     void start(Stage shown) throws IOException {
         stage = shown;
-        home = Files.createTempDirectory("pullproof-walk");
-        tools = Tools.with(home);
-        Fonts.load();
-        TradeFiles trade = new TradeFiles();
-        new ProgramWindow(
-                        tools,
-                        new Cautions(trade.cautions(), trade.lastCaution()),
-                        stage,
-                        () -> List.of(pulls.remove()),
-                        Clock.system(ZoneOffset.UTC))
-                .show(Optional.empty());
-    }
-
-    private Path folder() {
-        return home.resolve("barn-find");
-    }
-
-    private Session kept() throws IOException {
-        return tools.desk().open(folder()).session();
-    }
-
-    /** An invented pull of an in-line four: a smooth curve, times a level. */
-    private Path pull(int number, double level) throws IOException {
-        String rows = IntStream.rangeClosed(0, 80)
-                .mapToObj(step -> 2000 + 50 * step)
-                .map(rpm ->
-                        String.format(Locale.ROOT, "%d,%.3f", rpm, level * (40 + 60 * Math.sin((rpm - 1500) / 3200.0))))
-                .collect(Collectors.joining("\n", "rpm,power hp\n", "\n"));
-        return Files.writeString(home.resolve("pull-" + number + ".csv"), rows);
+        car = new WalkedCar(shown);
     }
 
     private void begin(WindowRobot person) throws TimeoutException {
@@ -77,7 +32,7 @@ class NewCarWalkTest {
         person.type("barn find");
         person.key(KeyCode.TAB, KeyCode.TAB);
         person.control(KeyCode.A);
-        person.type(folder().toString());
+        person.type(car.folder().toString());
         person.back();
         person.key(KeyCode.DOWN, KeyCode.DOWN, KeyCode.DOWN, KeyCode.DOWN, KeyCode.DOWN, KeyCode.DOWN, KeyCode.ENTER);
         until(() -> stage.getTitle().startsWith("barn find"));
@@ -110,20 +65,12 @@ class NewCarWalkTest {
         person.untilAnswer("take in the first pull");
     }
 
-    private void pullTwice(WindowRobot person, int number, double level) throws IOException, TimeoutException {
+    private void pullTwice(WindowRobot person, int number, double level) throws TimeoutException {
         for (int each : new int[] {number, number + 1}) {
-            pulls.add(pull(each, level * (1 + 0.001 * each % 0.003)));
+            car.layReady(each, level);
             person.control(KeyCode.DIGIT4);
             person.control(KeyCode.I);
-            until(() -> pullsKept() == each);
-        }
-    }
-
-    private long pullsKept() {
-        try {
-            return kept().days().stream().mapToLong(day -> day.pulls().size()).sum();
-        } catch (IOException unreadable) {
-            throw new java.io.UncheckedIOException(unreadable);
+            until(() -> car.pullsKept() == each);
         }
     }
 
@@ -135,7 +82,7 @@ class NewCarWalkTest {
     }
 
     @Test
-    void aCarGoesFromNothingToItsWorthByKeysAlone(FxRobot robot) throws IOException, TimeoutException {
+    void aCarGoesFromNothingToItsWorthByKeysAlone(FxRobot robot) throws TimeoutException {
         WindowRobot person = new WindowRobot(robot);
         begin(person);
         tellTheCar(person);
@@ -146,26 +93,19 @@ class NewCarWalkTest {
         // the choice of what stands below the ledger is one stop
         person.key(KeyCode.TAB);
         changeTo(person, "timing 32", "total timing 26 to 32");
-        until(() -> present().equals("timing 32"));
+        until(() -> car.present().equals("timing 32"));
         pullTwice(person, 3, 1.04);
         person.control(KeyCode.DIGIT5);
         // the ledger of changes comes first now
         person.key(KeyCode.TAB, KeyCode.TAB);
         changeTo(person, "as found", "back");
-        until(() -> present().equals("as found"));
+        until(() -> car.present().equals("as found"));
         pullTwice(person, 5, 1);
         person.control(KeyCode.DIGIT5);
         person.untilAnswer("One gain. Total timing 26 to 32 made");
-        assertThat(kept().changes()).hasSize(2);
+        assertThat(car.kept().changes()).hasSize(2);
         person.control(KeyCode.DIGIT6);
         assertThat(person.answer()).isNotBlank();
-    }
-
-    private String present() {
-        try {
-            return kept().present().name();
-        } catch (IOException unreadable) {
-            throw new java.io.UncheckedIOException(unreadable);
-        }
+        assertThat(car.report()).contains("barn find", "Cylinder 3 lacks spark or mixture", "One gain.");
     }
 }

@@ -44,6 +44,7 @@ final class PullsPanel extends VBox {
         table.getColumns().add(Tables.figures("band", 56, Row::band));
         table.getColumns().add(Tables.words("flag", 62, Row::flag));
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
+        Tables.letChoose(table);
         table.setRowFactory(of -> new PullRow());
         table.getSelectionModel().selectedItemProperty().addListener((of, before, row) -> selected(row));
         VBox.setVgrow(table, Priority.ALWAYS);
@@ -122,7 +123,7 @@ final class PullsPanel extends VBox {
         Optional<String> before = selected().map(Row::name);
         showing = true;
         caption.setText(model.listCaption());
-        table.getItems().setAll(model.rows());
+        Tables.show(table, model.rows());
         showing = false;
         Optional<Row> again = table.getItems().stream()
                 .filter(row -> before.filter(row.name()::equals).isPresent())

@@ -1,5 +1,6 @@
 package org.pullproof.ui.health;
 
+import java.util.List;
 import org.pullproof.app.CorrectReading;
 import org.pullproof.app.RecordReading;
 import org.pullproof.app.RemoveReading;
@@ -21,6 +22,11 @@ public final class DeskHealthActs implements HealthActs {
     @Override
     public Act record(Reading reading) {
         return open -> record.record(open, reading);
+    }
+
+    @Override
+    public Act recordAll(List<Reading> readings) {
+        return open -> record.recordAll(open, readings);
     }
 
     @Override

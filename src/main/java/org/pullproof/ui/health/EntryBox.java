@@ -85,6 +85,11 @@ final class EntryBox extends HBox {
         beside.getChildren().addAll(Labels.whole("Before you begin", "section"), cautions);
     }
 
+    /** Says at the reading why what was pasted cannot be taken in. */
+    void refuse(String why) {
+        form.refuse(why);
+    }
+
     /** Gives the keyboard to the reading of the chosen cylinder. */
     void type() {
         // a field that was not shown yet takes no figure before it is styled

@@ -142,6 +142,11 @@ final class EntryForm extends VBox {
         }
     }
 
+    /** Says at the reading why what was pasted cannot be taken in. */
+    void refuse(String why) {
+        field(EntryColumn.VALUE).refuse(why);
+    }
+
     private CheckedField<String> at(String column) {
         return fields.entrySet().stream()
                 .filter(entry -> entry.getKey().key().equals(column))

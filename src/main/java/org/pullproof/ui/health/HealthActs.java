@@ -1,5 +1,6 @@
 package org.pullproof.ui.health;
 
+import java.util.List;
 import org.pullproof.health.Reading;
 import org.pullproof.ui.shell.Act;
 
@@ -7,6 +8,9 @@ import org.pullproof.ui.shell.Act;
 public interface HealthActs {
     /** Adds a reading to those there are. */
     Act record(Reading reading);
+
+    /** Adds readings that came together, as one edit. */
+    Act recordAll(List<Reading> readings);
 
     /** Puts another reading in the place of a mistyped one. */
     Act correct(Reading before, Reading after);

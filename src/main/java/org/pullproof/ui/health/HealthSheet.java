@@ -13,6 +13,11 @@ import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -32,6 +37,7 @@ import org.pullproof.ui.shell.SheetPage;
 /** Is this engine sound? Tiles, the chosen cylinder with its readings and entry, rules, the whole engine. */
 public final class HealthSheet implements Sheet {
     private static final double WIDE = 1000;
+    private static final KeyCombination PASTE = new KeyCodeCombination(KeyCode.V, KeyCombination.SHORTCUT_DOWN);
 
     private final HealthViewModel model;
     private final FenderViewModel fender;
@@ -252,8 +258,26 @@ public final class HealthSheet implements Sheet {
         }
         if (used) {
             key.consume();
+        } else if (PASTE.match(key)) {
+            paste(key);
         } else {
             CopyKey.copy(key, model::table);
+        }
+    }
+
+    /** A table on the clipboard is read as readings; a single word or figure is left to the field. */
+    private void paste(KeyEvent key) {
+        String text =
+                Optional.ofNullable(Clipboard.getSystemClipboard().getString()).orElse("");
+        boolean elsewhere = key.getTarget() instanceof TextInputControl field && !"entry-value".equals(field.getId());
+        if (!elsewhere && !isTdcOpen() && PastedReadings.isTable(text)) {
+            model.showEntry();
+            try {
+                model.paste(text);
+            } catch (IllegalArgumentException refused) {
+                entry.refuse(String.valueOf(refused.getMessage()));
+            }
+            key.consume();
         }
     }
 

@@ -1,6 +1,7 @@
 package org.pullproof.ui.health;
 
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -241,6 +242,25 @@ public final class HealthViewModel {
         Reading reading = rules.read(entry.cells());
         model.act(acts.record(reading));
         entry.next();
+    }
+
+    /**
+     * Keeps readings copied from a spreadsheet, made as the fields of the test say; all of them or none.
+     *
+     * @throws IllegalArgumentException naming the row and what would be right
+     */
+    public void paste(String text) {
+        PastedReadings pasted = PastedReadings.of(text);
+        List<Reading> readings = new ArrayList<>();
+        for (Map<String, String> cells : pasted.cells(entry.cylinderProperty().get())) {
+            try {
+                readings.add(rules.read(pasted.isWhole() ? cells : entry.cellsWith(cells)));
+            } catch (IllegalArgumentException wrong) {
+                throw new IllegalArgumentException(
+                        "Row " + (readings.size() + 1) + ": " + wrong.getMessage() + " Nothing was taken in.", wrong);
+            }
+        }
+        model.act(acts.recordAll(readings));
     }
 
     /**

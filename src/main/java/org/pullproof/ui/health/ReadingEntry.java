@@ -122,6 +122,19 @@ public final class ReadingEntry {
         return cells;
     }
 
+    /** The row of a reading that was not typed here but made in the same way. */
+    Map<String, String> cellsWith(Map<String, String> read) {
+        Map<String, String> cells = new LinkedHashMap<>(cells());
+        for (EntryColumn column : EntryColumn.of(test.get())) {
+            if (column.eachTime()) {
+                cells.remove(column.key());
+            }
+        }
+        cells.putAll(read);
+        cells.computeIfPresent(EntryColumn.VALUE.key(), (key, text) -> read(EntryColumn.VALUE, text));
+        return cells;
+    }
+
     /** Forgets what was read at this cylinder and goes on to the next in the order of the test. */
     void next() {
         texts.keySet().removeIf(EntryColumn::eachTime);

@@ -25,6 +25,7 @@ final class ReadingsTable extends VBox {
         table.getColumns().add(Tables.wrapping("How", 220, Row::how));
         table.getColumns().add(Tables.words("Taken in", 108, Row::taken));
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+        Tables.letChoose(table);
         table.setMinHeight(3.5 * ROW);
         VBox.setVgrow(table, Priority.ALWAYS);
         table.setOnKeyPressed(key -> {
@@ -42,7 +43,7 @@ final class ReadingsTable extends VBox {
     }
 
     void show() {
-        table.getItems().setAll(model.readings());
+        Tables.show(table, model.readings());
         if (table.getItems().isEmpty()) {
             getChildren().setAll(Labels.wrapped("Nothing is recorded here yet.", "second"));
         } else {

@@ -3,7 +3,6 @@ package org.pullproof.ui.parts;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.css.PseudoClass;
@@ -28,7 +27,7 @@ public class CheckedField<T> extends VBox {
     private final Function<String, T> reader;
     private Consumer<T> onTaken = taken -> {};
     private Runnable onForgotten = () -> {};
-    private UnaryOperator<String> dress = UnaryOperator.identity();
+    private Optional<Function<T, String>> dress = Optional.empty();
     private Optional<String> dressed = Optional.empty();
     private String kept = "";
     private String judged = "";
@@ -63,18 +62,17 @@ public class CheckedField<T> extends VBox {
      * How a good entry reads while nobody edits it, such as {@code 84,300 mi} for {@code 84300mi}; with the keyboard in the field
      * it stands as typed.
      *
-     * @param words makes the words from an entry that the reader took
+     * @param words makes the words from what an entry was read to
      */
-    public final void readsAtRest(UnaryOperator<String> words) {
-        dress = words;
+    public final void readsAtRest(Function<T, String> words) {
+        dress = Optional.of(words);
         dress();
     }
 
     private void dress() {
-        if (!field.isFocused() && !isRefused() && !kept.isEmpty() && typed().equals(kept)) {
-            String words = dress.apply(kept);
-            dressed = Optional.of(words);
-            field.setText(words);
+        if (!field.isFocused() && !isRefused() && typed().equals(kept)) {
+            dressed = value.get().flatMap(read -> dress.map(words -> words.apply(read)));
+            dressed.ifPresent(field::setText);
         }
     }
 

@@ -21,7 +21,7 @@ public final class FactField extends CheckedField<String> {
         super(fact.words(), text -> read(fact, text, figures.get()));
         getStyleClass().add("fact-field");
         field().setPromptText(prompt(fact, figures.get()));
-        readsAtRest(text -> FactWords.of(fact, beforeTheReason(fact, text)));
+        readsAtRest(kept -> FactWords.of(fact, beforeTheReason(fact, kept)));
         onTaken(text -> told.accept(fact, text));
         onForgotten(() -> told.accept(fact, ""));
     }
@@ -31,7 +31,11 @@ public final class FactField extends CheckedField<String> {
             read(fact, beforeTheReason(fact, typed), figures);
             return typed;
         }
-        String text = fact.kind() == Fact.Kind.LENGTH ? withUnit(fact, typed, figures) : typed;
+        String text = switch (fact.kind()) {
+            case LENGTH -> withUnit(fact, Typed.unmistakable(typed), figures);
+            case MONEY -> Typed.money(typed);
+            default -> typed;
+        };
         return Car.named("this car").with(fact, text).told(fact).orElseThrow();
     }
 

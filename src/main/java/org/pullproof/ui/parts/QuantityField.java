@@ -13,8 +13,8 @@ public final class QuantityField extends CheckedField<Quantity> {
      * @param beside the unit shown beside the field at the moment of reading
      */
     public QuantityField(String name, Supplier<Unit> beside) {
-        super(name, text -> Quantity.parse(text, beside.get()));
-        readsAtRest(text -> Figures.typed(Quantity.parse(text, beside.get())));
+        super(name, text -> Quantity.parse(Typed.unmistakable(text), beside.get()));
+        readsAtRest(Figures::typed);
     }
 
     public QuantityField(String name, Unit beside) {

@@ -1,5 +1,6 @@
 package org.pullproof.ui.parts;
 
+import java.util.List;
 import java.util.function.Function;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -19,6 +20,7 @@ public final class Tables {
     public static <R> TableColumn<R, String> words(String title, double width, Function<R, String> words) {
         TableColumn<R, String> column = new TableColumn<>(title);
         column.setCellValueFactory(row -> new ReadOnlyStringWrapper(words.apply(row.getValue())));
+        column.setComparator(new AsPeopleCount());
         fix(column, width);
         return column;
     }
@@ -43,6 +45,7 @@ public final class Tables {
         TableColumn<R, R> column = new TableColumn<>(title);
         column.setCellValueFactory(row -> new javafx.beans.property.ReadOnlyObjectWrapper<>(row.getValue()));
         column.setCellFactory(of -> new NodeCell<>(node));
+        column.setSortable(false);
         fix(column, width);
         return column;
     }
@@ -50,8 +53,18 @@ public final class Tables {
     private static void fix(TableColumn<?, ?> column, double width) {
         column.setPrefWidth(width);
         column.setMinWidth(width);
-        column.setSortable(false);
         column.setReorderable(false);
+    }
+
+    /** Lets a person sort by a column's head and choose the columns shown; a table is not sorted until then. */
+    public static void letChoose(TableView<?> table) {
+        table.setTableMenuButtonVisible(true);
+    }
+
+    /** Shows other rows in the order a person sorted them by. */
+    public static <R> void show(TableView<R> table, List<R> rows) {
+        table.getItems().setAll(rows);
+        table.sort();
     }
 
     /** Makes a table as high as its rows, so that the sheet scrolls and not the table. */

@@ -12,6 +12,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.pullproof.advice.Stage;
 import org.pullproof.app.RecentSession;
 import org.pullproof.drawing.EnginePlan;
 import org.pullproof.drawing.FiringStrip;
@@ -27,7 +28,6 @@ import org.pullproof.units.UnitSystem;
 
 /** The title sheet: a drawing, and three ways to begin. */
 public final class FirstStart extends HBox {
-    private static final double PAPER = 660;
     private static final double WAY = 470;
     private static final double WAY_HEIGHT = 84;
     private static final double PLAN_HEIGHT = 300;
@@ -91,7 +91,7 @@ public final class FirstStart extends HBox {
     }
 
     private static SentenceFlow answer() {
-        SentenceFlow words = new SentenceFlow("answer");
+        SentenceFlow words = new SentenceFlow("answer", "title-answer");
         words.show(new Sentence("One used car, one engine, six sheets. Start with a look at a finished one."));
         return words;
     }
@@ -105,6 +105,7 @@ public final class FirstStart extends HBox {
         what.setPrefWidth(WAY);
         VBox lines = new VBox(2, head, what);
         lines.setPrefWidth(WAY);
+        lines.getStyleClass().add("way-lines");
         Button way = new Button("", lines);
         way.getStyleClass().add("way");
         way.setMaxWidth(Double.MAX_VALUE);
@@ -137,6 +138,7 @@ public final class FirstStart extends HBox {
         DrawingView strip = new DrawingView((width, height) -> FiringStrip.of(drawn.firing(), width, height));
         strip.setMinHeight(STRIP_HEIGHT);
         strip.setPrefHeight(STRIP_HEIGHT);
+        strip.getStyleClass().add("title-strip");
         Region above = new Region();
         Region below = new Region();
         VBox.setVgrow(above, Priority.ALWAYS);
@@ -145,22 +147,27 @@ public final class FirstStart extends HBox {
         paper.getStyleClass().add("title-paper");
         StackPane desk = new StackPane(paper);
         desk.getStyleClass().add("title-plan");
-        desk.setPrefWidth(PAPER);
-        desk.setMinWidth(PAPER);
         return desk;
     }
 
     private static HBox block(String version) {
-        VBox title = new VBox(Labels.whole("Title", "caption"), Labels.whole("Pullproof", "name"));
-        VBox number = new VBox(Labels.whole("Version", "caption"), Labels.whole(version));
-        VBox kept = new VBox(Labels.whole("Kept", "caption"), Labels.whole("on this disk only"));
-        HBox cells = new HBox(28, title, number, kept);
-        cells.setAlignment(Pos.CENTER_LEFT);
-        cells.setPadding(new javafx.geometry.Insets(10, 16, 10, 16));
-        cells.getStyleClass().add("title-block");
+        HBox cells = new HBox(
+                cell("Sheet", "1 of " + Stage.values().length, ""),
+                cell("Version", version, ""),
+                cell("Kept", "on this disk only", ""));
+        cells.getStyleClass().add("title-cells");
+        VBox block = new VBox(cell("Title", "Pullproof", "name"), cells);
+        block.getStyleClass().add("title-block");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        return new HBox(space, cells);
+        return new HBox(space, block);
+    }
+
+    private static VBox cell(String caption, String words, String styleClass) {
+        VBox cell = new VBox(Labels.whole(caption, "caption"), Labels.whole(words, styleClass));
+        cell.getStyleClass().add("title-cell");
+        HBox.setHgrow(cell, Priority.ALWAYS);
+        return cell;
     }
 
     /** Says why something could not be opened. */

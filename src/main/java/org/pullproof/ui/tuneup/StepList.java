@@ -8,6 +8,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
@@ -29,6 +30,8 @@ final class StepList extends VBox {
 
     /** Done steps that stay in sight above the present one. */
     private static final int SEEN_BEFORE = 1;
+
+    private static final double AT_THE_STEP = 196;
 
     private final TuneUpViewModel model;
     private final ListView<StepState> list = new ListView<>();
@@ -73,7 +76,18 @@ final class StepList extends VBox {
         card.setOnAction(pressed -> printCard.run());
         HBox choice = new HBox(8, Labels.whole("Do", "caption"), plan, card);
         choice.setAlignment(Pos.CENTER_LEFT);
-        getChildren().setAll(head, list, choice, time, because, act);
+        getChildren().setAll(head, list, choice, time, atTheStep());
+    }
+
+    /** What the step asks for scrolls by itself, so that the list keeps its length. */
+    private ScrollPane atTheStep() {
+        ScrollPane scroll = new ScrollPane(new VBox(8, act, because));
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setMinHeight(AT_THE_STEP);
+        scroll.setPrefHeight(AT_THE_STEP);
+        scroll.setAccessibleText("The chosen step: tools, torques and cautions");
+        return scroll;
     }
 
     private void openForm() {

@@ -10,6 +10,7 @@ import org.pullproof.car.Fact;
 import org.pullproof.car.FactWords;
 import org.pullproof.ui.parts.CheckedField;
 import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.Typed;
 
 /** What only the owner can say, asked once; until it is told, what is taken for it stands in the field. */
 final class AskedView extends VBox {
@@ -43,7 +44,7 @@ final class AskedView extends VBox {
     private VBox field(Fact fact) {
         CheckedField<String> field = new CheckedField<>(fact.words(), text -> read(fact, text));
         field.getStyleClass().add("fact-field");
-        field.readsAtRest(text -> FactWords.of(fact, model.withCurrency(fact, text)));
+        field.readsAtRest(told -> FactWords.of(fact, told));
         field.onTaken(text -> tell(fact, text));
         field.onForgotten(() -> tell(fact, ""));
         field.field().setId("asked-" + fact.key());
@@ -56,7 +57,7 @@ final class AskedView extends VBox {
     /** By the same rules as everywhere; bare money takes the currency of the sheet. */
     private String read(Fact fact, String typed) {
         return Car.named("this car")
-                .with(fact, model.withCurrency(fact, typed))
+                .with(fact, model.withCurrency(fact, Typed.money(typed)))
                 .told(fact)
                 .orElseThrow();
     }

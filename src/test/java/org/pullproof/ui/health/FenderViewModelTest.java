@@ -489,6 +489,11 @@ class FenderViewModelTest {
             }
 
             @Override
+            public Act recordAll(List<Reading> readings) {
+                throw new AssertionError("Fender mode takes one reading at a time");
+            }
+
+            @Override
             public Act correct(Reading before, Reading after) {
                 return record(after);
             }

@@ -12,6 +12,8 @@ import java.util.concurrent.atomic.AtomicReference;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
@@ -144,6 +146,55 @@ class HealthSheetTest {
         assertThat(robot.lookup(".refusal").queryAs(Label.class).getText()).isNotEmpty();
         assertThat(robot.lookup("#entry-value").queryTextInputControl().getText())
                 .isEqualTo("-158");
+    }
+
+    private void paste(FxRobot robot, String text) {
+        robot.interact(() -> {
+            ClipboardContent content = new ClipboardContent();
+            content.putString(text);
+            Clipboard.getSystemClipboard().setContent(content);
+            sheet.key(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.V, false, true, false, false));
+        });
+    }
+
+    @Test
+    void aColumnFromASpreadsheetIsReadCylinderByCylinder(FxRobot robot) {
+        paste(robot, "158\n162\n155\n");
+
+        assertThat(model.tile(1).values()).extracting(Tile.Value::figure).contains("158");
+        assertThat(model.tile(3).values()).extracting(Tile.Value::figure).contains("155");
+        assertThat(session.undoNameProperty().get()).isEqualTo("Add readings");
+    }
+
+    @Test
+    void cylinderAndReadingMayStandSideBySide(FxRobot robot) {
+        paste(robot, "cylinder\tdry\n6\t92\n2\t11 bar\n");
+
+        assertThat(model.tile(6).values()).extracting(Tile.Value::figure).contains("92");
+        assertThat(session.session().readings()).hasSize(2);
+    }
+
+    @Test
+    void aTableIsTakenInWholeOrNotAtAllAndItsRowIsNamed(FxRobot robot) {
+        paste(robot, "1\t158\n9\t162\n");
+
+        assertThat(session.session().readings()).isEmpty();
+        assertThat(robot.lookup(".refusal").queryAs(Label.class).getText())
+                .startsWith("Row 2: ")
+                .endsWith("Nothing was taken in.");
+    }
+
+    @Test
+    void lettersChooseTheReadingsShownAndEscapeGoesBack(FxRobot robot) {
+        paste(robot, "158\n162\n");
+        robot.interact(() -> sheet.key(key(KeyCode.L)));
+        assertThat(model.entry().testProperty().get()).isEqualTo(org.pullproof.health.TestKind.LEAKDOWN);
+        assertThat(page.lookup("#entry-value")).isNotNull();
+
+        robot.interact(() -> sheet.key(key(KeyCode.ESCAPE)));
+
+        assertThat(page.lookup(".amount")).isNotNull();
+        assertThat(page.lookup("#entry-value")).isNull();
     }
 
     @Test

@@ -19,6 +19,15 @@ final class TypedReadings implements HealthActs {
     }
 
     @Override
+    public Act recordAll(List<Reading> readings) {
+        return open -> UiFixture.after(open, new Edit("Add readings", session -> {
+            List<Reading> longer = new ArrayList<>(session.readings());
+            longer.addAll(readings);
+            return session.withReadings(longer);
+        }));
+    }
+
+    @Override
     public Act correct(Reading before, Reading after) {
         return open -> UiFixture.after(open, new Edit("Correct a reading", session -> {
             List<Reading> changed = new ArrayList<>(session.readings());

@@ -49,48 +49,34 @@ class ContrastTest {
     @ParameterizedTest(name = "{1} on {2}")
     @MethodSource("textsOnGrounds")
     void textCanBeReadOnEveryGround(Palette palette, Ink text, Ink ground) {
-        assertThat(contrast(palette.of(text), palette.of(ground))).isGreaterThanOrEqualTo(4.5);
+        assertThat(Contrast.of(palette.of(text), palette.of(ground))).isGreaterThanOrEqualTo(4.5);
     }
 
     @ParameterizedTest(name = "{1} on {2}")
     @MethodSource("bordersOnGrounds")
     void bordersOfControlsCanBeSeenOnEveryGround(Palette palette, Ink border, Ink ground) {
-        assertThat(contrast(palette.of(border), palette.of(ground))).isGreaterThanOrEqualTo(3);
+        assertThat(Contrast.of(palette.of(border), palette.of(ground))).isGreaterThanOrEqualTo(3);
     }
 
     @Test
     void wordsOnTheBlueButtonCanBeReadOnPaperAndAtNight() {
-        assertThat(contrast(Palette.paper().of(ONFILL), Palette.paper().of(BLUE)))
+        assertThat(Contrast.of(Palette.paper().of(ONFILL), Palette.paper().of(BLUE)))
                 .isGreaterThanOrEqualTo(4.5);
-        assertThat(contrast(Palette.night().of(ONFILL), Palette.night().of(BLUE)))
+        assertThat(Contrast.of(Palette.night().of(ONFILL), Palette.night().of(BLUE)))
                 .isGreaterThanOrEqualTo(4.5);
     }
 
     @Test
     void wordsOnAChosenAnswerCanBeRead() {
-        assertThat(contrast(Palette.paper().of(SHEET), Palette.paper().of(INK))).isGreaterThanOrEqualTo(4.5);
-        assertThat(contrast(Palette.night().of(SHEET), Palette.night().of(INK))).isGreaterThanOrEqualTo(4.5);
+        assertThat(Contrast.of(Palette.paper().of(SHEET), Palette.paper().of(INK)))
+                .isGreaterThanOrEqualTo(4.5);
+        assertThat(Contrast.of(Palette.night().of(SHEET), Palette.night().of(INK)))
+                .isGreaterThanOrEqualTo(4.5);
     }
 
     /** WCAG 2.1, contrast ratio: black on white is 21. */
     @Test
     void blackOnWhiteHasTheGreatestContrastThereIs() {
-        assertThat(contrast(Color.BLACK, Color.WHITE)).isCloseTo(21, within(1e-9));
-    }
-
-    private static double contrast(Color one, Color other) {
-        double lighter = Math.max(luminance(one), luminance(other));
-        double darker = Math.min(luminance(one), luminance(other));
-        return (lighter + 0.05) / (darker + 0.05);
-    }
-
-    private static double luminance(Color colour) {
-        return 0.2126 * linear(colour.getRed())
-                + 0.7152 * linear(colour.getGreen())
-                + 0.0722 * linear(colour.getBlue());
-    }
-
-    private static double linear(double channel) {
-        return channel <= 0.03928 ? channel / 12.92 : Math.pow((channel + 0.055) / 1.055, 2.4);
+        assertThat(Contrast.of(Color.BLACK, Color.WHITE)).isCloseTo(21, within(1e-9));
     }
 }
