@@ -41,8 +41,8 @@ record ToldFacts(Car car) {
 
     private List<Item> items(Set<Fact> facts) {
         return facts.stream()
-                .flatMap(fact ->
-                        car.told(fact).stream().map(text -> new Item(fact.key(), fact.words(), FactWords.of(fact, text))))
+                .flatMap(fact -> car.told(fact).stream()
+                        .map(text -> new Item(fact.key(), fact.words(), FactWords.of(fact, text))))
                 .toList();
     }
 }

@@ -3,6 +3,8 @@ package org.pullproof.start;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.pullproof.Main;
@@ -54,7 +56,7 @@ final class Errands {
                 },
                 new String[] {"share", demo, "-o", work.resolve("shared.zip").toString()});
         int worst = errands.stream()
-                .mapToInt(errand -> new Commands(tools, Optional.empty()).run(out, err, errand))
+                .mapToInt(errand -> new Commands(tools, Optional.empty(), Clock.system(ZoneId.systemDefault())).run(out, err, errand))
                 .max()
                 .orElse(0);
         System.exit(worst);

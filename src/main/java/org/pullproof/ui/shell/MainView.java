@@ -2,6 +2,7 @@ package org.pullproof.ui.shell;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -212,7 +213,8 @@ public final class MainView extends StackPane {
 
     /** What the sheets themselves offer to search; choosing opens the sheet first. */
     List<Found> offers() {
-        return sheets.values().stream()
+        return Arrays.stream(Stage.values())
+                .map(this::sheet)
                 .flatMap(sheet -> sheet.offers().stream()
                         .map(found -> Found.act(found.title(), found.detail(), found.key(), () -> {
                             open(sheet.stage());
