@@ -65,7 +65,8 @@ class PowerChartTest {
     }
 
     private static double width(Path path) {
-        return path.points().get(path.points().size() - 1).x() - path.points().get(0).x();
+        return path.points().get(path.points().size() - 1).x()
+                - path.points().get(0).x();
     }
 
     @Test
