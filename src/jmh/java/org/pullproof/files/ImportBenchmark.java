@@ -32,7 +32,7 @@ import org.pullproof.dyno.HowRead;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Warmup(iterations = 1)
 @Measurement(iterations = 3)
-@Fork(value = 1, jvmArgsAppend = "-Xmx256m")
+@Fork(value = 1, jvmArgsAppend = "-Xmx512m")
 public class ImportBenchmark {
     private static final long BYTES = 100L * 1000 * 1000;
 

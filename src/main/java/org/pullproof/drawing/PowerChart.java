@@ -21,6 +21,11 @@ import org.pullproof.weather.Standard;
  * names stand at their ends, the hairlines are the pulls. Where a speed was not covered there is no line.
  */
 public final class PowerChart {
+    /** Along the speeds a line may be this coarse, px; up and down only half of that, so that no tip is lost. */
+    private static final double DOT_ALONG = 1;
+
+    private static final double DOT_UP = 0.5;
+
     private static final double NAME_GAP = 15;
     private static final int MOST_TICKS = 5;
     private static final double PX_A_TICK = 17;
@@ -150,12 +155,20 @@ public final class PowerChart {
         }
     }
 
+    /** Its points as far as they can be told apart: one that lies within a dot of the one before it costs a stroke and shows nothing. */
     private List<Point> points(PullLine pull, Scale y) {
         List<Point> points = new ArrayList<>(pull.size());
         for (int i = 0; i < pull.size(); i++) {
-            points.add(new Point(rpm.of(pull.rpm(i)), y.of(pull.value(i))));
+            Point next = new Point(rpm.of(pull.rpm(i)), y.of(pull.value(i)));
+            if (points.isEmpty() || i == pull.size() - 1 || apart(points.get(points.size() - 1), next)) {
+                points.add(next);
+            }
         }
         return points;
+    }
+
+    private static boolean apart(Point one, Point next) {
+        return Math.abs(next.x() - one.x()) >= DOT_ALONG || Math.abs(next.y() - one.y()) >= DOT_UP;
     }
 
     private List<LineEnd> line(SetupLine line, Scale y) {

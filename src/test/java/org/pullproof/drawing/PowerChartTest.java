@@ -45,6 +45,30 @@ class PowerChartTest {
         }
     }
 
+    /** 161 points on some 100 px: none is drawn that shows nothing, and the line still reaches from end to end. */
+    @Test
+    void aSmallPictureOfManyPointsIsDrawnDotByDot() {
+        Picture wide = new Picture(PowerChart.of(content(1, 1), 4000, 2000));
+        Picture small = new Picture(PowerChart.of(content(1, 1), 200, 200));
+
+        Path whole = curves(wide, 0.6).get(0);
+        Path thinned = curves(small, 0.6).get(0);
+        assertThat(whole.points()).hasSize(161);
+        assertThat(thinned.points().size()).isLessThan(161);
+        assertThat(width(thinned) / 200).isGreaterThan(0.2);
+        for (int i = 2; i < thinned.points().size() - 1; i++) {
+            Shape.Point before = thinned.points().get(i - 1);
+            Shape.Point at = thinned.points().get(i);
+            assertThat(Math.max(at.x() - before.x(), 2 * Math.abs(at.y() - before.y())))
+                    .isGreaterThanOrEqualTo(1 - 1e-9);
+        }
+    }
+
+    private static double width(Path path) {
+        return path.points().get(path.points().size() - 1).x()
+                - path.points().get(0).x();
+    }
+
     @Test
     void aTitleSaysWhatUnitStandardAndSmoothing() {
         Picture chart = new Picture(PowerChart.of(content(2, 2), 562, 488));

@@ -30,6 +30,7 @@ import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 import org.pullproof.drawing.ChartLook;
 import org.pullproof.drawing.ChartPanels;
+import org.pullproof.drawing.Crosshair;
 import org.pullproof.drawing.PowerChart;
 import org.pullproof.dyno.DynoFindings;
 import org.pullproof.dyno.PowerCurve;
@@ -100,6 +101,16 @@ public class RedrawBenchmark {
         return onScreen(() -> {
             panels = ChartPanels.of(content, ChartLook.whole());
             view.show((width, height) -> PowerChart.of(panels, width, height));
+            view.layout();
+            return view.snapshot(null, image);
+        });
+    }
+
+    /** What a mouse move redraws: the crosshair in its own layer, painted to the last pixel; a screen shows 60 pictures a second. */
+    @Benchmark
+    public WritableImage crosshair() throws Exception {
+        return onScreen(() -> {
+            view.show((width, height) -> Crosshair.at(panels, 4000, width, height));
             view.layout();
             return view.snapshot(null, image);
         });

@@ -77,7 +77,9 @@ final class CanvasPainter {
     private void trace(List<Shape.Point> points, boolean closed) {
         canvas.beginPath();
         canvas.moveTo(points.get(0).x(), points.get(0).y());
-        points.stream().skip(1).forEach(point -> canvas.lineTo(point.x(), point.y()));
+        for (Shape.Point point : points.subList(1, points.size())) {
+            canvas.lineTo(point.x(), point.y());
+        }
         if (closed) {
             canvas.closePath();
         }
