@@ -92,8 +92,7 @@ final class PictureCommand implements Callable<Integer> {
     }
 
     private String known(OpenSession open, String name) {
-        List<String> names =
-                open.session().setups().stream().map(Setup::name).toList();
+        List<String> names = open.session().setups().stream().map(Setup::name).toList();
         if (!names.contains(name)) {
             throw new ParameterException(
                     spec.commandLine(),

@@ -99,7 +99,8 @@ public final class TdcGuide {
         boolean now = cylinders.contains(turn.from());
         boolean next = cylinders.contains(turn.to());
         dial.spoke(angle, 90, 106, now ? Stroke.of(Ink.BLUE, 3) : Stroke.of(Ink.INK, next ? 3 : 1.4));
-        Lettering as = Lettering.narrow(19, now || next ? 600 : 400, now ? Ink.BLUE : Ink.INK).onHalo();
+        Lettering as = Lettering.narrow(19, now || next ? 600 : 400, now ? Ink.BLUE : Ink.INK)
+                .onHalo();
         String numbers = cylinders.stream().map(String::valueOf).collect(Collectors.joining(" · "));
         dial.word(numbers, angle, cylinders.size() > 1 ? 66 : 73, as);
     }

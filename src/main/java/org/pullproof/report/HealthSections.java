@@ -149,7 +149,11 @@ record HealthSections(Appraisal appraisal, Wording wording) {
         return new Block.Table(
                 "rules",
                 "Rules of the trade for compression",
-                List.of(words("name", "Rule"), words("met", "Met"), words("found", "Found"), Block.Column.sentences("source", "Source")),
+                List.of(
+                        words("name", "Rule"),
+                        words("met", "Met"),
+                        words("found", "Found"),
+                        Block.Column.sentences("source", "Source")),
                 appraisal.health().rules().stream().map(HealthSections::row).toList());
     }
 

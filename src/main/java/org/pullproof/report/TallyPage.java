@@ -35,12 +35,8 @@ public record TallyPage(TallySheet sheet, String css, SvgPainter svg, int spare)
     public static byte[] pdf(TallySheet sheet, Paper paper) {
         Palette palette = Palette.print();
         return PdfReport.ofPage(
-                new TallyPage(
-                        sheet,
-                        Stylesheet.card(palette, paper),
-                        new SvgPainter(palette),
-                        paper.higherThanLetter())
-                .xhtml());
+                new TallyPage(sheet, Stylesheet.card(palette, paper), new SvgPainter(palette), paper.higherThanLetter())
+                        .xhtml());
     }
 
     /** A drawing as an element; its words are escaped already. */

@@ -358,14 +358,11 @@ final class ProgramWindow {
                 model, tools.attachPicture(), runner, new WindowPictureChooser(scene::getWindow), clock);
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new CarSheet(new CarViewModel(model, tools.setFacts(), tools.chooseProfile(), profiles())));
-        sheets.add(new TuneUpSheet(
-                new TuneUpViewModel(model, tools, clock),
-                photographs,
-                desk::runCard));
+        sheets.add(new TuneUpSheet(new TuneUpViewModel(model, tools, clock), photographs, desk::runCard));
         TallySaver tally = new TallySaver(tools.makeTally(), paper);
         PictureSaver pictures = new PictureSaver(tools.makeReport(), runner, scene::getWindow);
-        sheets.addAll(
-                new MeasuringSheets(tools, cautions, pullFiles, tally::save, pictures::save, weigher, clock).of(model, photographs));
+        sheets.addAll(new MeasuringSheets(tools, cautions, pullFiles, tally::save, pictures::save, weigher, clock)
+                .of(model, photographs));
         return sheets;
     }
 }

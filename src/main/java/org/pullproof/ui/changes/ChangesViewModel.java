@@ -151,7 +151,10 @@ public final class ChangesViewModel {
 
     /** Name of the setup whose pictures are shown: the one the chosen change led to, else the present one. */
     String pictured() {
-        return chosenChange().flatMap(change -> model.session().setup(change.to())).orElseGet(() -> model.session().present()).name();
+        return chosenChange()
+                .flatMap(change -> model.session().setup(change.to()))
+                .orElseGet(() -> model.session().present())
+                .name();
     }
 
     /** The chosen difference over engine speed. */

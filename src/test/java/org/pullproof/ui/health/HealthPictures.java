@@ -32,7 +32,12 @@ public final class HealthPictures {
         model.entry().cylinderProperty().set(cylinder);
         model.entry().testProperty().set(kind);
         return new HealthSheet(
-                model, fender, tdcModel(session), SheetFixture.cautions()::of, HealthPictures::printNothing, new NoPictures());
+                model,
+                fender,
+                tdcModel(session),
+                SheetFixture.cautions()::of,
+                HealthPictures::printNothing,
+                new NoPictures());
     }
 
     static TdcViewModel tdcModel(SessionViewModel session) {
