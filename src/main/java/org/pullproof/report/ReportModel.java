@@ -77,5 +77,10 @@ public record ReportModel(
             caption = Inert.words(caption);
             blocks = List.copyOf(blocks);
         }
+
+        /** Whether its heading stands right over the head of a table, and both must not stand alone at the foot of a page. */
+        public boolean beginsWithATable() {
+            return !blocks.isEmpty() && blocks.get(0) instanceof Block.Table;
+        }
     }
 }

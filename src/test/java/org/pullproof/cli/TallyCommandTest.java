@@ -112,4 +112,13 @@ class TallyCommandTest {
         assertThat(refused.status()).isEqualTo(2);
         assertThat(refused.err()).contains("\"" + test + "\"", "balance, compression, leakdown, dyno");
     }
+
+    /** An operator need not ask for what is known of the car. */
+    @Test
+    void thePlanForTheOperatorTellsWhatIsKnownOfTheCar() {
+        pullproof.run("set", session, "gear=fourth, 1:1", "fuel=91 octane", "band=2600-5000rpm");
+
+        assertThat(pullproof.run("tally", session, "--test", "dyno").out())
+                .contains("fourth, 1:1", "91 octane", "2,600 to 5,000");
+    }
 }

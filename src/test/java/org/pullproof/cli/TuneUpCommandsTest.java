@@ -163,6 +163,16 @@ class TuneUpCommandsTest {
                 .isEqualTo(2);
     }
 
+    /** What is done needs no box and no caution; what is still to do keeps both. */
+    @Test
+    void aStepThatIsDoneIsOneLineOnTheRunCard() throws IOException {
+        Path card = folder.resolve("card.txt");
+        done("steps", car, "--done", "a", "--card", card);
+        String first = Files.readString(card).split("\\n\\n")[1];
+        assertThat(first).startsWith("[x] a").doesNotContain("!", "[ ]");
+        assertThat(Files.readString(card)).contains("[ ] b").contains("! Goggles when blowing the wells");
+    }
+
     @Test
     void theRunCardPrintsAsPdf() throws IOException {
         Path card = folder.resolve("card.pdf");

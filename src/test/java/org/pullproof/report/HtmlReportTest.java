@@ -3,6 +3,8 @@ package org.pullproof.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDateTime;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.pullproof.advice.Appraisal;
 import org.pullproof.testing.GreyCoupe;
@@ -63,5 +65,29 @@ class HtmlReportTest {
 
     private static Document page(Appraisal appraisal) {
         return Xml.parse(html(appraisal));
+    }
+
+    /** CSP level 3: without a source for scripts, frames and fetching none of them is allowed, whatever got into the page. */
+    @Test
+    void thePageForbidsScriptsAndFetching() {
+        assertThat(html(GreyCoupe.appraisal()))
+                .contains("http-equiv=\"Content-Security-Policy\" content=\"default-src 'none';")
+                .doesNotContain("script-src");
+    }
+
+    @Test
+    void whatIsToBeMindedOfAPullStandsOnALineOfItsOwn() {
+        assertThat(html(GreyCoupe.appraisal())).containsPattern("class=\"line\" colspan=\"8\">[^<]*excluded");
+    }
+
+    @Test
+    void manyNamedValuesStandInTwoColumnsReadDownTheLeftOneFirst() {
+        List<ReportModel.Item> items = IntStream.rangeClosed(1, 7)
+                .mapToObj(i -> new ReportModel.Item("k" + i, String.valueOf(i), ""))
+                .toList();
+
+        assertThat(Page.sideBySide(items))
+                .extracting(line -> line.stream().map(ReportModel.Item::name).toList())
+                .containsExactly(List.of("1", "5"), List.of("2", "6"), List.of("3", "7"), List.of("4"));
     }
 }
