@@ -57,6 +57,7 @@ import org.pullproof.files.StepsFile;
 import org.pullproof.files.TradeConstants;
 import org.pullproof.files.TradeFiles;
 import org.pullproof.health.OddReading;
+import org.pullproof.tuneup.StepGraphs;
 import org.pullproof.ui.ToolkitStart;
 import org.pullproof.ui.WindowLauncher;
 import org.pullproof.weather.AirCheck;
@@ -140,6 +141,7 @@ public final class Main {
         TradeFiles trade = new TradeFiles();
         Cautions cautions = new Cautions(trade.cautions(), trade.lastCaution());
         ReadAir readAir = new ReadAir(new AirCheck(), correction);
+        StepGraphs graphs = trade.stepGraphs();
         return new Toolbox(
                 new ProfileShelf(home.resolve("profiles")),
                 new DemoShelf(home.resolve("demo-sessions"), config.resolve("demo-sessions")),
@@ -161,15 +163,15 @@ public final class Main {
                 new CorrectReading(desk),
                 new RemoveReading(desk),
                 judgement -> new OddReading(constants.health(judgement)),
-                new TickStep(desk, trade.stepGraphs()),
+                new TickStep(desk, graphs),
                 new RecordPlug(desk),
                 new RecordWires(desk),
-                new ShelveParts(desk, trade.stepGraphs()),
+                new ShelveParts(desk, graphs),
                 new RecordParts(desk),
                 new RecordSettings(desk),
                 new RecordWork(desk),
                 new AttachPicture(desk),
-                new EditSteps(desk, trade.stepGraphs(), new StepsFile(trade)),
+                new EditSteps(desk, graphs, new StepsFile(trade)),
                 new MakeRunCard(cautions),
                 new RecordMoney(desk),
                 new Appraise(new Appraiser(

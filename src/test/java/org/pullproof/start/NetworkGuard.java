@@ -13,8 +13,14 @@ public final class NetworkGuard extends SecurityManager {
     /** What stands before each refusal. */
     static final String ASKED = "The network was asked for: ";
 
+    /** The port that stands for the look-up of a name. */
+    private static final int LOOK_UP = -1;
+
     @Override
     public void checkConnect(String host, int port) {
+        if (port == LOOK_UP && isForTheFontsOfTheJdk()) {
+            throw new SecurityException("The fonts do without the name of this computer");
+        }
         refuse("connect to " + host + " port " + port);
     }
 
@@ -45,8 +51,14 @@ public final class NetworkGuard extends SecurityManager {
         checkPermission(asked);
     }
 
+    /** On Linux the JDK names the file in which it keeps the list of fonts after this computer, and does without if it may not. */
+    private static boolean isForTheFontsOfTheJdk() {
+        return StackWalker.getInstance()
+                .walk(frames -> frames.anyMatch(frame -> frame.getClassName().equals("sun.font.FcFontConfiguration")));
+    }
+
     private static void refuse(String what) {
-        System.err.println(ASKED + what);
+        new Throwable(ASKED + what).printStackTrace();
         throw new SecurityException(ASKED + what);
     }
 }
