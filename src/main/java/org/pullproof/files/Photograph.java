@@ -22,6 +22,9 @@ public final class Photograph {
     /** More than a photograph of a telephone; a guard against the wrong file. */
     private static final int MOST_BYTES = 40 * 1024 * 1024;
 
+    /** More dots than any camera for a car has; a small file can claim and hold thousands of millions. */
+    private static final long MOST_DOTS = 250_000_000;
+
     private final byte[] bytes;
 
     Photograph(byte[] bytes) {
@@ -38,7 +41,9 @@ public final class Photograph {
         boolean known = begins(bytes, 0xFF, 0xD8, 0xFF) || begins(bytes, 0x89, 'P', 'N', 'G');
         if (!known || read(bytes, 64).isEmpty()) {
             throw new BadFileException(
-                    name, "", "this is no picture that can be shown here; save it as JPEG or PNG and attach that.");
+                    name,
+                    "",
+                    "this is no picture that can be shown here; save it as JPEG or PNG, of no more than 250 million dots, and attach that.");
         }
     }
 
@@ -80,6 +85,9 @@ public final class Photograph {
     private static BufferedImage read(ImageReader reader, ImageInputStream in, int longest) throws IOException {
         try {
             reader.setInput(in);
+            if ((long) reader.getWidth(0) * reader.getHeight(0) > MOST_DOTS) {
+                throw new IOException("The picture has more than " + MOST_DOTS + " dots");
+            }
             ImageReadParam how = reader.getDefaultReadParam();
             int every = Math.max(1, Math.max(reader.getWidth(0), reader.getHeight(0)) / (2 * longest));
             how.setSourceSubsampling(every, every, 0, 0);

@@ -2,6 +2,7 @@ package org.pullproof.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -12,6 +13,9 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.zip.CRC32;
+import java.util.zip.DeflaterOutputStream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -123,6 +127,42 @@ class PhotographTest {
         assertThatExceptionOfType(BadFileException.class)
                 .isThrownBy(() -> Photograph.require("IMG_1.heic", "....ftypheic".getBytes(StandardCharsets.US_ASCII)))
                 .withMessageContaining("save it as JPEG or PNG");
+    }
+
+    /** 60,000 by 60,000 black dots of one bit: 450 MB in a file of 440 kB. PNG (ISO/IEC 15948), 11.2.2 and 11.2.4. */
+    @Test
+    void aSmallFileOfThousandsOfMillionsOfDotsIsRefusedAtOnce() throws IOException {
+        int side = 60_000;
+        ByteArrayOutputStream dots = new ByteArrayOutputStream();
+        try (DeflaterOutputStream deflate = new DeflaterOutputStream(dots)) {
+            byte[] row = new byte[1 + side / 8];
+            for (int i = 0; i < side; i++) {
+                deflate.write(row);
+            }
+        }
+        ByteBuffer head = ByteBuffer.allocate(13).putInt(side).putInt(side).put(8, (byte) 1);
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        png.write(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'});
+        chunk(png, "IHDR", head.array());
+        chunk(png, "IDAT", dots.toByteArray());
+        chunk(png, "IEND", new byte[0]);
+
+        assertTimeout(
+                Duration.ofSeconds(2),
+                () -> assertThatExceptionOfType(BadFileException.class)
+                        .isThrownBy(() -> Photograph.require("bomb.png", png.toByteArray()))
+                        .withMessageContaining("no more than 250 million dots"));
+    }
+
+    private static void chunk(ByteArrayOutputStream png, String name, byte[] data) throws IOException {
+        byte[] named = name.getBytes(StandardCharsets.US_ASCII);
+        CRC32 check = new CRC32();
+        check.update(named);
+        check.update(data);
+        png.write(ByteBuffer.allocate(4).putInt(data.length).array());
+        png.write(named);
+        png.write(data);
+        png.write(ByteBuffer.allocate(4).putInt((int) check.getValue()).array());
     }
 
     @Test

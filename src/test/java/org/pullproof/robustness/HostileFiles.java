@@ -32,7 +32,7 @@ import org.pullproof.units.Figures;
 import org.pullproof.units.UnitSystem;
 
 /**
- * Spoils sessions, profiles, tables of readings and pull files, and reads them: each is taken, or refused by a sentence, within five
+ * Spoils sessions, profiles, tables of readings, pull files, steps, preferences, zips and pictures, and reads them: each is taken, or refused by a sentence, within five
  * seconds. Of the sessions that are taken, some are appraised to the end.
  */
 final class HostileFiles implements AutoCloseable {
@@ -55,6 +55,7 @@ final class HostileFiles implements AutoCloseable {
     record Outcome(int taken, int refused, List<String> wrong) {}
 
     private final Path folder;
+    private final OtherFiles others;
     private final Toolbox tools = Tools.ofTheProgram();
     private final EngineProfile engine = Tools.profile("i4-distributor");
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
@@ -68,6 +69,7 @@ final class HostileFiles implements AutoCloseable {
      */
     HostileFiles(Path folder) {
         this.folder = folder;
+        this.others = new OtherFiles(folder);
     }
 
     @Override
@@ -151,7 +153,17 @@ final class HostileFiles implements AutoCloseable {
                                         files(Path.of("demo-sessions"), ".*\\.csv"))
                                 .flatMap(List::stream)
                                 .toList(),
-                        (bytes, toTheEnd) -> pull(bytes)));
+                        (bytes, toTheEnd) -> pull(bytes)),
+                new Kind(
+                        "steps",
+                        files(Path.of("src/main/resources/org/pullproof/tuneup"), ".*\\.json"),
+                        (bytes, toTheEnd) -> others.steps(bytes)),
+                new Kind(
+                        "preferences",
+                        List.of(others.somePreferences()),
+                        (bytes, toTheEnd) -> others.preferences(bytes)),
+                new Kind("zip", List.of(others.someZip()), (bytes, toTheEnd) -> others.zip(bytes)),
+                new Kind("picture", others.somePictures(), (bytes, toTheEnd) -> others.picture(bytes)));
     }
 
     private static List<byte[]> files(Path folder, String name) throws IOException {

@@ -35,4 +35,36 @@ class FiguresTest {
     void moneyHasItsCurrencyAndItsSign(double amount, String currency, String shown) {
         assertThat(Figures.money(amount, currency)).isEqualTo(shown);
     }
+
+    @Test
+    void percentagesHaveTheirSignWhereItMatters() {
+        assertThat(Figures.percent(5, 1)).isEqualTo("5.0\u00a0%");
+        assertThat(Figures.percent(-1234.5, 0)).isEqualTo("−1,234\u00a0%");
+        assertThat(Figures.signedPercent(1.44, 1)).isEqualTo("+1.4\u00a0%");
+    }
+
+    @Test
+    void decimalsAreNeitherFewerNorMoreThanAsked() {
+        assertThat(Figures.number(2, 2)).isEqualTo("2.00");
+        assertThat(Figures.number(2.128, 2)).isEqualTo("2.13");
+    }
+
+    @Test
+    void aGapIsShownToTheThousandthOfAnInchOrTheHundredthOfAMillimetre() {
+        double metre = 0.035 * 0.0254;
+        assertThat(US.of(metre, Shown.GAP)).isEqualTo("0.035\u00a0in");
+        assertThat(METRIC.of(metre, Shown.GAP)).isEqualTo("0.89\u00a0mm");
+    }
+
+    @Test
+    void whatAPersonEditsHasAllItsDigitsAndNoMore() {
+        assertThat(Figures.plain(0.45)).isEqualTo("0.45");
+        assertThat(Figures.plain(5)).isEqualTo("5");
+        assertThat(Figures.plain(1e7)).isEqualTo("10000000");
+    }
+
+    @Test
+    void typedMoneyIsShownLikeAnyOther() {
+        assertThat(Figures.money(Money.parse("1400,50EUR"))).isEqualTo("1,400\u00a0EUR");
+    }
 }

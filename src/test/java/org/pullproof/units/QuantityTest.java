@@ -95,6 +95,43 @@ class QuantityTest {
     }
 
     @Test
+    void fortyCharactersAreReadAndOneMoreIsNot() {
+        String forty = "9".repeat(37) + "kPa";
+        assertThat(Quantity.parse(forty, Dimension.PRESSURE).unit()).isEqualTo(Unit.KPA);
+        assertThatThrownBy(() -> Quantity.parse("9" + forty, Dimension.PRESSURE))
+                .isInstanceOf(BadQuantityException.class)
+                .hasMessageStartingWith("\"" + "9".repeat(38) + "kP…\" is not a pressure");
+    }
+
+    @Test
+    void withoutADimensionTheUnitTellsIt() {
+        assertThat(Quantity.parse("32deg")).isEqualTo(Quantity.of("32", Unit.DEGREE));
+        assertThatThrownBy(() -> Quantity.parse("32furlong"))
+                .isInstanceOf(BadQuantityException.class)
+                .hasMessageStartingWith("\"32furlong\" is not a figure with a unit known here");
+        assertThatThrownBy(() -> Quantity.parse("deg")).isInstanceOf(BadQuantityException.class);
+    }
+
+    /** 1 inHg = 3.386 389 kPa: NIST SP 811, appendix B.8. */
+    @Test
+    void itIsToldInAnotherUnitOfItsDimensionAlone() {
+        Quantity pressure = Quantity.of("29.92", Unit.INHG);
+        assertThat(pressure.in(Unit.KPA)).isCloseTo(29.92 * 3.386389, within(1e-4));
+        assertThat(pressure.in(Unit.INHG)).isEqualTo(29.92);
+        assertThat(pressure.pressure().pascal()).isCloseTo(101_320.8, within(0.1));
+        assertThatThrownBy(() -> pressure.in(Unit.MM)).hasMessage("29.92 inHg is a pressure, not a length");
+        assertThatThrownBy(pressure::temperature).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void aTemperatureIsToldInKelvin() {
+        Quantity boiling = Quantity.of(212, Unit.FAHRENHEIT);
+        assertThat(boiling.temperature().kelvin()).isCloseTo(373.15, within(1e-9));
+        assertThat(boiling.requireDimension(Dimension.TEMPERATURE)).isSameAs(boiling);
+        assertThatThrownBy(boiling::pressure).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
     void theDigitsTypedTellTheResolution() {
         assertThat(Quantity.parse("98.20kPa", Dimension.PRESSURE).halfStepSi()).isCloseTo(5, within(1e-9));
     }

@@ -13,6 +13,15 @@ class RpmRangeTest {
         assertThat(RpmRange.parse("2600-5000rpm")).hasToString("2600-5000rpm").isEqualTo(new RpmRange(2600, 5000));
     }
 
+    @Test
+    void theWidestAndTheNarrowestBandArePossible() {
+        assertThat(RpmRange.possible(500, 20000)).isTrue();
+        assertThat(RpmRange.possible(2600, 3100)).isTrue();
+        assertThat(RpmRange.possible(499, 20000)).isFalse();
+        assertThat(RpmRange.possible(500, 20001)).isFalse();
+        assertThat(RpmRange.possible(2600, 3099)).isFalse();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"2600-5000", "5000-2600rpm", "2600-2900rpm", "100-5000rpm", "rpm"})
     void aRangeWithoutUnitOrWidthIsRefused(String typed) {

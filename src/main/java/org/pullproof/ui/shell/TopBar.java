@@ -1,5 +1,6 @@
 package org.pullproof.ui.shell;
 
+import javafx.beans.value.ChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -48,7 +49,9 @@ final class TopBar extends HBox {
                         space,
                         actions(model, acts));
         model.appraisalProperty().addListener((of, before, after) -> show(after));
-        model.look().nightProperty().addListener((of, before, night) -> showLight(night));
+        ChangeListener<Boolean> lightChanged = (of, before, night) -> showLight(night);
+        model.look().nightProperty().addListener(lightChanged);
+        model.onClose(() -> model.look().nightProperty().removeListener(lightChanged));
         show(model.appraisal());
         showLight(model.look().nightProperty().get());
     }
