@@ -64,7 +64,10 @@ class SheetPicturesTest {
         Toolbox tools = Tools.with(config);
         SessionViewModel model = SheetFixture.model(WorthFixture.open(), WorthFixture::appraise);
         CarViewModel car = new CarViewModel(
-                model, tools.setFacts(), tools.chooseProfile(), List.of(model.session().profile()));
+                model,
+                tools.setFacts(),
+                tools.chooseProfile(),
+                List.of(model.session().profile()));
         picture("car", model, Snapshots.onFx(() -> new CarSheet(car)), width, height, night);
     }
 
