@@ -19,6 +19,8 @@ import org.pullproof.app.Toolbox;
 import org.pullproof.health.TestKind;
 import org.pullproof.session.Edit;
 import org.pullproof.testing.Tools;
+import org.pullproof.ui.car.CarSheet;
+import org.pullproof.ui.car.CarViewModel;
 import org.pullproof.ui.changes.ChangesPictures;
 import org.pullproof.ui.dynoday.DynoPictures;
 import org.pullproof.ui.health.HealthPictures;
@@ -54,6 +56,19 @@ class SheetPicturesTest {
         SessionViewModel model = SheetFixture.model(
                 open, (now, figures) -> SheetFixture.withHealth(now, figures, SheetFixture.oneLow(now)));
         picture("health", model, HealthPictures.sheet(model, 6), width, height, night);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1280, 800, false", "1280, 800, true", "1920, 1080, false"})
+    void car(double width, double height, boolean night, @TempDir Path config) {
+        Toolbox tools = Tools.with(config);
+        SessionViewModel model = SheetFixture.model(WorthFixture.open(), WorthFixture::appraise);
+        CarViewModel car = new CarViewModel(
+                model,
+                tools.setFacts(),
+                tools.chooseProfile(),
+                List.of(model.session().profile()));
+        picture("car", model, Snapshots.onFx(() -> new CarSheet(car)), width, height, night);
     }
 
     @ParameterizedTest

@@ -22,6 +22,8 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.image.WritableImage;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javax.imageio.ImageIO;
 import org.testfx.util.WaitForAsyncUtils;
@@ -94,6 +96,10 @@ public final class Snapshots {
             return;
         }
         for (Node child : parent.getChildrenUnmodifiable()) {
+            if (parent instanceof VBox box && child.isVisible() && child.isManaged() && widerThan(box, child)) {
+                found.add(named(child) + " is " + child.getLayoutBounds().getWidth() + " wide in a column of "
+                        + box.getWidth());
+            }
             boolean seen = child instanceof Control || child instanceof Canvas;
             if (seen && child.isVisible() && !within(child, page)) {
                 found.add(
@@ -118,6 +124,11 @@ public final class Snapshots {
         if (content instanceof Parent inner) {
             outside(inner, content.localToScene(content.getLayoutBounds()), found);
         }
+    }
+
+    /** What is wider than its column lies over what stands beside it. */
+    private static boolean widerThan(VBox box, Node child) {
+        return child instanceof Region && child.getLayoutBounds().getWidth() > box.getWidth() + HAIR;
     }
 
     private static boolean within(Node node, Bounds page) {

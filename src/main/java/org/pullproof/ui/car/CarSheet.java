@@ -25,9 +25,6 @@ import org.pullproof.weather.StandardNote;
 
 /** What is it, and what may be done to it? Access, the engine as drawn, the car and the owner's wishes, edited in place. */
 public final class CarSheet implements Sheet {
-    private static final double LEFT = 372;
-    private static final double CAPTION = 132;
-
     private final CarViewModel model;
     private final HBox page = new HBox(28);
     private final AccessList access;
@@ -47,8 +44,7 @@ public final class CarSheet implements Sheet {
         runs.onChosen(model::runs);
         standard.onChosen(model::correctTo);
         VBox left = left();
-        left.setMinWidth(LEFT);
-        left.setPrefWidth(LEFT);
+        left.getStyleClass().add("car-left");
         VBox right = new VBox(14, engine, section("What the owner wishes", CarViewModel.WISHES));
         HBox.setHgrow(right, Priority.ALWAYS);
         page.getChildren().setAll(left, right);
@@ -80,8 +76,7 @@ public final class CarSheet implements Sheet {
 
     private Node row(Fact fact) {
         Label caption = Labels.wrapped(fact.words(), "caption");
-        caption.setMinWidth(CAPTION);
-        caption.setPrefWidth(CAPTION);
+        caption.getStyleClass().add("fact-name");
         FactField field = new FactField(fact, model::figures, this::tell);
         fields.put(fact, field);
         HBox.setHgrow(field, Priority.ALWAYS);
