@@ -56,7 +56,8 @@ final class Errands {
                 },
                 new String[] {"share", demo, "-o", work.resolve("shared.zip").toString()});
         int worst = errands.stream()
-                .mapToInt(errand -> new Commands(tools, Optional.empty(), Clock.system(ZoneId.systemDefault())).run(out, err, errand))
+                .mapToInt(errand -> new Commands(tools, Optional.empty(), Clock.system(ZoneId.systemDefault()))
+                        .run(out, err, errand))
                 .max()
                 .orElse(0);
         System.exit(worst);

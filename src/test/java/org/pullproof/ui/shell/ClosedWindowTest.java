@@ -3,8 +3,6 @@ package org.pullproof.ui.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.ref.WeakReference;
-import java.util.Arrays;
-import java.util.List;
 import java.util.stream.IntStream;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
@@ -28,10 +26,7 @@ class ClosedWindowTest {
     private static WeakReference<MainView> closed(FxRobot robot, SessionViewModel model) {
         MainView[] view = new MainView[1];
         robot.interact(() -> {
-            List<Sheet> sheets = Arrays.stream(Stage.values())
-                    .<Sheet>map(stage -> new PlainSheet(stage, new Region()))
-                    .toList();
-            view[0] = new MainView(model, sheets, UiFixture.shellActs());
+            view[0] = new MainView(model, stage -> new PlainSheet(stage, new Region()), UiFixture.shellActs());
             model.look().otherLight();
             model.close();
         });
