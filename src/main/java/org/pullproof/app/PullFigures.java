@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.pullproof.dyno.HowRead;
 import org.pullproof.dyno.Pull;
@@ -40,7 +41,7 @@ record PullFigures(Map<String, Trace> traces, List<Problem> problems) {
                 .toList();
         Map<String, Trace> traces = new HashMap<>();
         List<Problem> problems = new ArrayList<>();
-        pulls.stream().filter(known::containsKey).forEach(pull -> traces.put(pull.id(), known.get(pull)));
+        pulls.forEach(pull -> Optional.ofNullable(known.get(pull)).ifPresent(trace -> traces.put(pull.id(), trace)));
         read.forEach(each -> {
             traces.putAll(each.traces());
             problems.addAll(each.problems());

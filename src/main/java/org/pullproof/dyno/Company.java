@@ -12,8 +12,6 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
 /**
  * The other pulls that one is held against. What is usual among them is their median where there are three or more; of two, the first
  * is what the second is held against, for no one can tell which of the two is off.
- *
- * @param all every pull in order
  */
 final class Company {
     private final List<Judged> all;

@@ -6,6 +6,7 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.util.Objects;
 import java.util.function.Predicate;
 import org.pullproof.files.CsvFile.Row;
 
@@ -45,7 +46,7 @@ public final class CsvTable {
         } catch (CsvParseException noTable) {
             throw new BadFileException(name, "", "the file is not a table of text; save it as CSV, one row a line.");
         } catch (UncheckedIOException failure) {
-            throw unread(failure.getCause());
+            throw unread(Objects.requireNonNull(failure.getCause()));
         } catch (IOException failure) {
             throw unread(failure);
         }
