@@ -17,7 +17,7 @@ public record TallyPage(TallySheet sheet, String css, SvgPainter svg, int spare)
     private static final String TEMPLATES = "org.pullproof.report.template";
 
     /** Height that boxes share on Letter, the lower of the two papers, px. */
-    private static final int ROOM = 505;
+    private static final int ROOM = 470;
 
     private static final int HIGHEST = 64;
     private static final int STRIP = 80;

@@ -67,6 +67,8 @@ class TallyCommandTest {
     @ParameterizedTest
     @ValueSource(strings = {"a4", "letter"})
     void theRunCardIsOnePage(String paper) throws IOException {
+        pullproof.run(
+                "set", session, "gear=third, 1.00 : 1", "fuel=91 octane, up to 10 % ethanol", "band=2600-5000rpm");
         Path target = folder.resolve("card.pdf");
         pullproof.run("tally", session, "--test", "dyno", "-o", target, "--paper", paper);
         try (PDDocument pdf = Loader.loadPDF(target.toFile())) {
