@@ -1,7 +1,6 @@
 package org.pullproof.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.pullproof.ui.WindowRobot.until;
 
 import com.sun.management.UnixOperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
@@ -17,6 +16,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.BooleanSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javafx.scene.Parent;
@@ -56,11 +58,11 @@ class LongDayTest {
     /** A page more or less that was just shown; a window that is not let go of has some hundred thousand. */
     private static final long MORE_OR_LESS = 5_000;
 
-    private static final long PATIENCE_MILLIS = 30_000;
+    private static final long PATIENCE_MILLIS = 180_000;
 
     private final List<WeakReference<Parent>> windows = new ArrayList<>();
     private Stage stage;
-    private WindowRobot keys;
+    private final WindowRobot keys = new WindowRobot(new FxRobot());
 
     /** What the program holds at one moment. */
     private record Held(long things, double megabytes, int threads, long files) {}
@@ -88,7 +90,6 @@ class LongDayTest {
 
     @Test
     void nothingGrowsFromTheSecondLapToTheLast(FxRobot robot) throws Exception {
-        keys = new WindowRobot(robot);
         until(() -> stage.getTitle().startsWith("Grey coup"));
         List<Held> held = new ArrayList<>();
         for (int lap = 1; lap <= LAPS; lap++) {
@@ -133,6 +134,11 @@ class LongDayTest {
         keys.control(KeyCode.N);
         keys.key(KeyCode.ESCAPE);
         until(() -> stage.getTitle().startsWith("Grey coup"));
+    }
+
+    private static void until(BooleanSupplier holds) throws TimeoutException {
+        WaitForAsyncUtils.waitFor(PATIENCE_MILLIS, TimeUnit.MILLISECONDS, holds::getAsBoolean);
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     private void pageAndBack(Runnable open) {

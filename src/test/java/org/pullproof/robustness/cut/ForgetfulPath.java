@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** A path of the real disk that says it belongs to the forgetful one. */
@@ -39,7 +40,7 @@ record ForgetfulPath(FileSystem system, Path real) implements InvocationHandler 
         try {
             return lifted(method.invoke(real, below));
         } catch (InvocationTargetException failure) {
-            throw failure.getCause();
+            throw Objects.requireNonNull(failure.getCause());
         }
     }
 

@@ -121,7 +121,7 @@ final class Platter {
     }
 
     private Folder folder(Path path) {
-        return (Folder) node(path.getParent());
+        return (Folder) node(Objects.requireNonNull(path.getParent()));
     }
 
     private static String name(Path path) {
