@@ -22,8 +22,8 @@ import org.testfx.util.NodeQueryUtils;
 class MouseWalkTest {
     private Stage stage;
     private WalkedCar car;
-    private FxRobot robot;
-    private WindowRobot person;
+    private final FxRobot robot = new FxRobot();
+    private final WindowRobot person = new WindowRobot(robot);
 
     @Start
     void start(Stage shown) throws IOException {
@@ -110,9 +110,7 @@ class MouseWalkTest {
     }
 
     @Test
-    void aCarGoesFromNothingToItsWorthWithTheMouse(FxRobot mouse) throws TimeoutException {
-        robot = mouse;
-        person = new WindowRobot(mouse);
+    void aCarGoesFromNothingToItsWorthWithTheMouse() throws TimeoutException {
         begin();
         tellTheCar();
         readTheBalance();

@@ -40,7 +40,7 @@ class NothingCutTest {
             List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5, KeyCode.DIGIT6);
     private Stage stage;
     private final ColoursInUse colours = new ColoursInUse();
-    private WindowRobot person;
+    private final WindowRobot person = new WindowRobot(new FxRobot());
 
     @Start
     void start(Stage shown) throws Exception {
@@ -63,7 +63,6 @@ class NothingCutTest {
             stage.setWidth(width);
             stage.setHeight(height);
         });
-        person = new WindowRobot(robot);
     }
 
     private Parent root() {

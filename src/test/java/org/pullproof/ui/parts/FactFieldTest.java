@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
@@ -30,8 +31,9 @@ class FactFieldTest {
     void start(Stage stage) {
         VBox page = new VBox();
         for (Fact fact : Fact.values()) {
-            fields.put(fact, new FactField(fact, () -> new Figures(UnitSystem.US), told::put));
-            page.getChildren().add(fields.get(fact));
+            FactField field = new FactField(fact, () -> new Figures(UnitSystem.US), told::put);
+            fields.put(fact, field);
+            page.getChildren().add(field);
         }
         elsewhere = new TextField();
         page.getChildren().add(elsewhere);
@@ -51,7 +53,7 @@ class FactFieldTest {
             })
     void whatIsTypedIsKeptAsItCanBeReadAndShownAsPeopleWriteIt(
             Fact fact, String typed, String kept, String shown, FxRobot robot) {
-        FactField field = fields.get(fact);
+        FactField field = Objects.requireNonNull(fields.get(fact));
         robot.clickOn(field.field()).write(typed);
         robot.interact(elsewhere::requestFocus);
 
@@ -61,7 +63,7 @@ class FactFieldTest {
 
     @Test
     void thousandsThatMayBeDecimalsAreAskedAbout(FxRobot robot) {
-        FactField field = fields.get(Fact.ODOMETER);
+        FactField field = Objects.requireNonNull(fields.get(Fact.ODOMETER));
         robot.clickOn(field.field()).write("84,300mi");
         robot.interact(elsewhere::requestFocus);
 
