@@ -148,7 +148,7 @@ final class Platter {
         }
 
         boolean hasName() {
-            return names == 0 || names == 1 && chance.nextBoolean();
+            return names == 0 || (names == 1 && chance.nextBoolean());
         }
 
         byte[] bytes(byte[] seen, byte[] certain) {
