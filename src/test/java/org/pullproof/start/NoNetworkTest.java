@@ -38,12 +38,12 @@ class NoNetworkTest {
 
     private static final DescribedPredicate<JavaClass> A_NETWORK = DescribedPredicate.describe(
             "a network",
-            used -> inPackage(used, "java.net") && !PLACES.contains(used.getName())
+            used -> (inPackage(used, "java.net") && !PLACES.contains(used.getName()))
                     || inPackage(used, "javax.net")
                     || inPackage(used, "java.rmi")
                     || inPackage(used, "javafx.scene.web")
-                    || used.getName().startsWith("java.nio.channels.")
-                            && used.getName().contains("Socket")
+                    || (used.getName().startsWith("java.nio.channels.")
+                            && used.getName().contains("Socket"))
                     || used.getName().equals("java.awt.Desktop")
                     || used.getName().equals("javafx.application.HostServices"));
 
