@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.Node;
+import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -97,8 +98,16 @@ class MouseWalkTest {
         for (int each : new int[] {number, number + 1}) {
             car.layReady(each, level);
             click("Choose files");
-            until(() -> car.pullsKept() == each);
+            until(() -> car.pullsKept() == each && pullsShown() == each);
         }
+    }
+
+    /** The sheet is laid out anew with each pull: a click before that may miss. */
+    private int pullsShown() {
+        return robot.lookup((Node node) -> node instanceof TableView<?>).<TableView<?>>queryAll().stream()
+                .mapToInt(table -> table.getItems().size())
+                .max()
+                .orElse(0);
     }
 
     private void changeTo(String setup, String what, String button) throws TimeoutException {
