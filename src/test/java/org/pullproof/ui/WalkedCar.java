@@ -33,6 +33,9 @@ final class WalkedCar {
     WalkedCar(Stage stage) throws IOException {
         home = Files.createTempDirectory("pullproof-walk");
         tools = Tools.with(home);
+        // the tests share one stage, which keeps the size another test gave it
+        stage.setWidth(1280);
+        stage.setHeight(800);
         Fonts.load();
         TradeFiles trade = new TradeFiles();
         Cautions cautions = new Cautions(trade.cautions(), trade.lastCaution());
