@@ -29,7 +29,7 @@ final class TestNames {
     /** The test of the whole engine, as the negotiation and the paragraph name it. */
     static String ofWholeEngine(TestKind test) {
         return switch (test) {
-            case OIL_PRESSURE -> "oil pressure with a second gauge";
+            case OIL_PRESSURE -> "oil pressure by a mechanical gauge";
             case OBSERVATION -> "listening for a deep knock at 2,500 rpm";
             case FILTER_CUT -> "cutting the oil filter open";
             case COOLANT_GAS -> "coolant-gas test";
