@@ -24,9 +24,9 @@ import org.pullproof.testing.FileTree;
 final class ClassList {
     private static final List<String> OF_A_SCREEN = List.of("com/sun/glass/ui/gtk/", "com/sun/prism/es2/");
 
-    /** Sheets that are looked at later: the archive is the largest thing in the image, and it is there for the start. */
-    private static final Pattern LATER =
-            Pattern.compile("org/pullproof/ui/(dynoday|changes|worth|tuneup|health|values|kept)/");
+    /** Sheets that are looked at later, and sums: the archive is the largest thing in the image, and it is there for the start. */
+    private static final Pattern LATER = Pattern.compile(
+            "org/pullproof/ui/(dynoday|changes|worth|tuneup|health|values|kept)/|org/apache/commons/math3/");
 
     private final Path java;
     private final Path dist;
