@@ -1,7 +1,6 @@
 package org.pullproof.ui.kept;
 
 import java.util.Optional;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -11,17 +10,15 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import org.pullproof.app.KeptSittings.Sitting;
 import org.pullproof.ui.parts.Actions;
 import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.PageHead;
 import org.pullproof.ui.parts.SheetStyle;
 
 /** What is kept of earlier sittings: when, what was done since, and the way back. */
 public final class KeptPage extends BorderPane {
     private final KeptViewModel model;
-    private final Runnable leave;
     private final ListView<Sitting> list = new ListView<>();
 
     /**
@@ -29,7 +26,6 @@ public final class KeptPage extends BorderPane {
      */
     public KeptPage(KeptViewModel model, Runnable leave) {
         this.model = model;
-        this.leave = leave;
         getStyleClass().add("values-page");
         SheetStyle.on(this);
         list.setId("kept-versions");
@@ -37,30 +33,17 @@ public final class KeptPage extends BorderPane {
         list.setCellFactory(of -> new SittingCell());
         list.setItems(model.sittingsProperty());
         list.addEventHandler(KeyEvent.KEY_PRESSED, this::enter);
-        // a filter, for the list keeps Escape to itself
-        addEventFilter(KeyEvent.KEY_PRESSED, this::escape);
-        model.sittingsProperty()
-                .addListener((of, before, after) -> list.getSelectionModel().selectFirst());
-        list.getSelectionModel().selectFirst();
-        setTop(head());
-        setCenter(list);
-    }
-
-    private VBox head() {
-        Region space = new Region();
-        HBox.setHgrow(space, Priority.ALWAYS);
         Button back = Actions.plain("Back to the chosen one", "Enter");
         back.setId("back-to-version");
         back.setOnAction(pressed -> back());
-        Button close = Actions.plain("Close", "Esc");
-        close.setOnAction(pressed -> leave.run());
-        HBox line = new HBox(12, Labels.whole("Kept versions", "title"), space, back, close);
-        line.setAlignment(Pos.CENTER_LEFT);
-        Label answer = Labels.wrapped("", "answer-line");
-        answer.textProperty().bind(model.answerProperty());
-        VBox head = new VBox(4, line, answer);
-        head.getStyleClass().add("values-head");
-        return head;
+        PageHead head = new PageHead("Kept versions", leave, back);
+        head.sentenceProperty().bind(model.answerProperty());
+        addEventFilter(KeyEvent.KEY_PRESSED, head::escape);
+        model.sittingsProperty()
+                .addListener((of, before, after) -> list.getSelectionModel().selectFirst());
+        list.getSelectionModel().selectFirst();
+        setTop(head);
+        setCenter(list);
     }
 
     private void back() {
@@ -70,13 +53,6 @@ public final class KeptPage extends BorderPane {
     private void enter(KeyEvent key) {
         if (key.getCode() == KeyCode.ENTER) {
             back();
-            key.consume();
-        }
-    }
-
-    private void escape(KeyEvent key) {
-        if (key.getCode() == KeyCode.ESCAPE) {
-            leave.run();
             key.consume();
         }
     }

@@ -5,16 +5,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.pullproof.report.Paper;
@@ -22,6 +19,7 @@ import org.pullproof.report.ReportPart;
 import org.pullproof.ui.parts.Actions;
 import org.pullproof.ui.parts.Choice;
 import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.PageHead;
 import org.pullproof.ui.parts.SheetStyle;
 
 /** What can be printed: a tick for each part of the report, the paper, and the cards for the operator and the bench. */
@@ -29,7 +27,7 @@ public final class PaperPage extends BorderPane {
     private static final double NARROW = 460;
 
     private final PaperViewModel model;
-    private final Runnable leave;
+    private final PageHead head;
     private final Map<ReportPart, CheckBox> ticks = new EnumMap<>(ReportPart.class);
     private final Button save = Actions.go("Save the report", "Enter");
 
@@ -38,30 +36,18 @@ public final class PaperPage extends BorderPane {
      */
     public PaperPage(PaperViewModel model, Runnable leave) {
         this.model = model;
-        this.leave = leave;
+        this.head = new PageHead("On paper", leave);
+        head.sentenceProperty().bind(model.answerProperty());
         getStyleClass().add("values-page");
         SheetStyle.on(this);
         addEventFilter(KeyEvent.KEY_PRESSED, this::press);
-        setTop(head());
+        setTop(head);
         ScrollPane body = new ScrollPane(body());
         body.setFitToWidth(true);
         body.setFocusTraversable(false);
         setCenter(body);
         model.partsProperty().addListener((of, before, after) -> show());
         show();
-    }
-
-    private VBox head() {
-        Region space = new Region();
-        HBox.setHgrow(space, Priority.ALWAYS);
-        Button close = button("Close", "Esc", leave);
-        HBox line = new HBox(12, Labels.whole("On paper", "title"), space, close);
-        line.setAlignment(Pos.CENTER_LEFT);
-        Label answer = Labels.wrapped("", "answer-line");
-        answer.textProperty().bind(model.answerProperty());
-        VBox head = new VBox(4, line, answer);
-        head.getStyleClass().add("values-head");
-        return head;
     }
 
     private VBox body() {
@@ -119,10 +105,8 @@ public final class PaperPage extends BorderPane {
 
     /** Enter saves, but on another button it presses that one. */
     private void press(KeyEvent key) {
-        if (key.getCode() == KeyCode.ESCAPE) {
-            leave.run();
-            key.consume();
-        } else if (key.getCode() == KeyCode.ENTER) {
+        head.escape(key);
+        if (key.getCode() == KeyCode.ENTER) {
             if (key.getTarget() instanceof Button other && !other.equals(save)) {
                 other.fire();
             } else {

@@ -1,7 +1,6 @@
 package org.pullproof.ui.values;
 
 import java.util.Optional;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -13,30 +12,31 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import org.pullproof.session.TradeConstant;
 import org.pullproof.ui.parts.Actions;
 import org.pullproof.ui.parts.Labels;
+import org.pullproof.ui.parts.PageHead;
 import org.pullproof.ui.parts.SheetStyle;
 import org.pullproof.ui.shell.Focus;
 
 /** Every value that the program judges by: found, read, edited for this session, put back. */
 public final class ValuesPage extends BorderPane {
     private final ValuesViewModel model;
-    private final Label answer = Labels.wrapped("", "answer-line");
     private final TextField search = new TextField();
     private final ListView<TradeConstant> list = new ListView<>();
     private final ValueForm form;
-    private final Runnable leave;
+    private final PageHead head;
 
     /**
      * @param leave closes the page
      */
     public ValuesPage(ValuesViewModel model, Runnable leave) {
         this.model = model;
-        this.leave = leave;
         this.form = new ValueForm(model);
+        Button reset = Actions.plain("All back to the program's own", "");
+        reset.setId("reset-values");
+        reset.setOnAction(pressed -> model.reset());
+        this.head = new PageHead("What the program judges by", leave, search, reset);
         getStyleClass().add("values-page");
         SheetStyle.on(this);
         search.setId("search-values");
@@ -50,28 +50,13 @@ public final class ValuesPage extends BorderPane {
                 .selectedItemProperty()
                 .addListener((of, before, constant) -> form.show(Optional.ofNullable(constant)));
         list.addEventHandler(KeyEvent.KEY_PRESSED, this::enterForm);
-        addEventHandler(KeyEvent.KEY_PRESSED, this::escape);
-        setTop(head());
+        addEventHandler(KeyEvent.KEY_PRESSED, head::escape);
+        setTop(head);
         setCenter(list);
         setRight(right());
         model.model().appraisalProperty().addListener((of, before, after) -> show());
         find();
         show();
-    }
-
-    private VBox head() {
-        Region space = new Region();
-        HBox.setHgrow(space, Priority.ALWAYS);
-        Button reset = Actions.plain("All back to the program's own", "");
-        reset.setId("reset-values");
-        reset.setOnAction(pressed -> model.reset());
-        Button close = Actions.plain("Close", "Esc");
-        close.setOnAction(pressed -> leave.run());
-        HBox line = new HBox(12, Labels.whole("What the program judges by", "title"), space, search, reset, close);
-        line.setAlignment(Pos.CENTER_LEFT);
-        VBox head = new VBox(4, line, answer);
-        head.getStyleClass().add("values-head");
-        return head;
     }
 
     private ScrollPane right() {
@@ -89,9 +74,10 @@ public final class ValuesPage extends BorderPane {
     }
 
     private void show() {
-        answer.setText(
-                model.answer()
-                        + " Judgement and common practice may be edited, published figures and steps of the arithmetic may not.");
+        head.sentenceProperty()
+                .set(
+                        model.answer()
+                                + " Judgement and common practice may be edited, published figures and steps of the arithmetic may not.");
         list.refresh();
         boolean editing = Focus.isIn(form);
         form.show(Optional.ofNullable(list.getSelectionModel().getSelectedItem()));
@@ -103,13 +89,6 @@ public final class ValuesPage extends BorderPane {
     private void enterForm(KeyEvent key) {
         if (key.getCode() == KeyCode.ENTER) {
             form.focusFirst();
-            key.consume();
-        }
-    }
-
-    private void escape(KeyEvent key) {
-        if (key.getCode() == KeyCode.ESCAPE) {
-            leave.run();
             key.consume();
         }
     }
