@@ -36,6 +36,8 @@ public final class KeptPage extends BorderPane {
         Button back = Actions.plain("Back to the chosen one", "Enter");
         back.setId("back-to-version");
         back.setOnAction(pressed -> back());
+        back.disableProperty()
+                .bind(list.getSelectionModel().selectedItemProperty().isNull());
         PageHead head = new PageHead("Kept versions", leave, back);
         head.sentenceProperty().bind(model.answerProperty());
         addEventFilter(KeyEvent.KEY_PRESSED, head::escape);

@@ -63,10 +63,12 @@ public final class ValuesViewModel {
 
     /** "0.45 cylinders an engine"; several numbers only counted. */
     public String inShort(TradeConstant constant) {
-        String figures = constant.numbers().size() == 1
-                ? Figures.plain(value(constant.numbers().get(0)))
-                : constant.numbers().isEmpty() ? "words" : constant.numbers().size() + " values,";
-        return (figures + " " + constant.unit()).strip();
+        int count = constant.numbers().size();
+        if (count == 1) {
+            return (Figures.plain(value(constant.numbers().get(0))) + " " + constant.unit()).strip();
+        }
+        String figures = count == 0 ? "words" : count + " values";
+        return constant.unit().isBlank() ? figures : figures + ", " + constant.unit();
     }
 
     /** How many values of this session are its own. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -61,6 +62,17 @@ class KeptPageTest {
                 .extracting(javafx.scene.control.Label::getText)
                 .contains("since then: facts of the car changed");
         Snapshots.write(page.getScene(), "kept-versions");
+    }
+
+    @Test
+    void withNothingChosenThereIsNoWayBack(FxRobot robot) {
+        Node back = robot.lookup("#back-to-version").query();
+        assertThat(back.isDisabled()).isFalse();
+        robot.interact(() -> robot.lookup("#kept-versions")
+                .queryListView()
+                .getSelectionModel()
+                .clearSelection());
+        assertThat(back.isDisabled()).isTrue();
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Scene;
 import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -71,6 +72,14 @@ class ValuesPageTest {
         assertThat(session.session().judgement().edited())
                 .containsExactly(Map.entry("faults.priors.faultyCylinders", 0.3));
         Snapshots.write(page.getScene(), "values");
+    }
+
+    @Test
+    void severalValuesAreCountedWithTheirUnitIfTheyHaveOne(FxRobot robot) {
+        find(robot, "weight of each state");
+        assertThat(robot.lookup("4 values").tryQuery()).isPresent();
+        robot.interact(() -> ((TextField) page.lookup("#search-values")).setText("part of each fault"));
+        assertThat(robot.lookup("12 values, % of faulty cylinders").tryQuery()).isPresent();
     }
 
     @Test
